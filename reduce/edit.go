@@ -1,0 +1,48 @@
+package reduce
+
+import "badgewright/reduce/colour"
+
+// Op is the kind of a change made by hand to the flat drawing.
+type Op string
+
+// The changes a person can make. Each is replayed, in order, at every count.
+const (
+	SetRole   Op = "role"     // Flat gets Role
+	SetLock   Op = "lock"     // Flat is kept at every count (Locked true or false)
+	SetColour Op = "recolour" // Flat is shown and made in RGB
+	SetName   Op = "name"     // Flat is called Name
+	Join      Op = "join"     // Flat joins With, at every count
+	Split     Op = "split"    // the area of Flat under (X, Y) becomes a flat of its own, in RGB if given
+)
+
+// Edit is one change made by hand. X and Y are shares (0..1) of the drawing's
+// width and height, so that they outlive a change of raster.
+type Edit struct {
+	Op     Op           `json:"op"`
+	Flat   FlatID       `json:"flat"`
+	With   FlatID       `json:"with,omitempty"`
+	Role   Role         `json:"role,omitempty"`
+	Locked bool         `json:"locked,omitempty"`
+	RGB    *colour.RGB8 `json:"rgb,omitempty"`
+	Name   string       `json:"name,omitempty"`
+	X      float64      `json:"x,omitempty"`
+	Y      float64      `json:"y,omitempty"`
+	// Count is the number of enamels shown when a split was made: the area
+	// touched is the one seen at that count.
+	Count int `json:"count,omitempty"`
+}
+
+// Options of a reduction.
+type Options struct {
+	// Count is the number of enamel flats wanted, 1..12 (MaxCount); fewer are
+	// given when the drawing has fewer.
+	Count int `json:"count"`
+	// RolesOff treats every flat as an enamel, lines included, so that Count
+	// is the number of flats in all (1..MaxFlats).
+	RolesOff bool   `json:"rolesOff,omitempty"`
+	Edits    []Edit `json:"edits"`
+}
+
+// MaxCount is the greatest number of enamels offered: makers' charts and
+// prices stop being sensible beyond it (common practice, no published source).
+const MaxCount = 12

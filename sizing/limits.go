@@ -1,0 +1,27 @@
+package sizing
+
+import "badgewright/sizing/unit"
+
+// Limits is what the maker can hold: data the person can change, in mm unless
+// said otherwise. The defaults are common practice, with no published source.
+type Limits struct {
+	Line     unit.MM `json:"line"`     // thinnest metal line
+	Area     unit.MM `json:"area"`     // narrowest colour area that still takes a fill
+	Edge     unit.MM `json:"edge"`     // outer edge
+	AreaSize float64 `json:"areaSize"` // smallest colour area, mm2
+	CutOut   unit.MM `json:"cutOut"`   // smallest through cut-out
+	Bridge   unit.MM `json:"bridge"`   // narrowest bridge of metal that will not bend
+}
+
+// DefaultLimits returns the trade's usual limits for a making and a fill
+// (common practice, no published source).
+func DefaultLimits(m Making, f Fill) Limits {
+	switch {
+	case m == Cast:
+		return Limits{Line: 0.30, Area: 0.40, Edge: 0.40, AreaSize: 0.40, CutOut: 1.2, Bridge: 1.5}
+	case f == Hard:
+		return Limits{Line: 0.25, Area: 0.35, Edge: 0.40, AreaSize: 0.30, CutOut: 1.5, Bridge: 1.5}
+	default:
+		return Limits{Line: 0.20, Area: 0.30, Edge: 0.30, AreaSize: 0.25, CutOut: 1.5, Bridge: 1.5}
+	}
+}

@@ -1,0 +1,102 @@
+package sizing
+
+import (
+	"badgewright/reduce"
+	"badgewright/reduce/colour"
+	"badgewright/sizing/unit"
+)
+
+// Making is how the metal is made.
+type Making string
+
+// Fill is what the recesses take.
+type Fill string
+
+// The makings and fills of the trade.
+const (
+	Struck Making = "struck"
+	Cast   Making = "cast"
+
+	Soft     Fill = "soft"
+	Hard     Fill = "hard"
+	Unfilled Fill = "none"
+)
+
+// SizeBy says which measure of the outline a size is.
+type SizeBy string
+
+// The measures by which a size can be given.
+const (
+	ByWidth   SizeBy = "width"
+	ByHeight  SizeBy = "height"
+	ByLongest SizeBy = "longest"
+	ByMean    SizeBy = "mean" // the mean of width and height
+)
+
+// Size is the size asked for, of the silhouette without its background.
+type Size struct {
+	MM unit.MM `json:"mm"`
+	By SizeBy  `json:"by"`
+}
+
+// DrawingRef points at one revision of a design's drawing.
+type DrawingRef struct {
+	ID       string `json:"id"` // of the drawing opened in the session
+	FileName string `json:"fileName"`
+	// Ground is how the background was found: see reduce.Ground.
+	Ground reduce.GroundChoice `json:"ground"`
+}
+
+// RecipeKind names a built or mended detail with a width.
+type RecipeKind string
+
+// The recipes of the first room; repairs join them.
+const (
+	OuterEdge  RecipeKind = "outer-edge"  // metal along the whole outline where the art has none
+	BuildLines RecipeKind = "build-lines" // metal between enamels that touch
+)
+
+// Recipe is a change with a width in mm, applied by wall at a size. Width 0
+// means: as thin as the limits allow.
+type Recipe struct {
+	Kind  RecipeKind `json:"kind"`
+	Width unit.MM    `json:"width"`
+}
+
+// PostCount is the person's choice of posts: 0 leaves it to the tool.
+type PostCount int
+
+// Design is one die: a drawing with its revisions, the flat drawing made of
+// it, and everything that is the same for all its versions.
+type Design struct {
+	ID        string        `json:"id"`
+	Name      string        `json:"name"`
+	Drawings  []DrawingRef  `json:"drawings"` // newest last
+	Colours   int           `json:"colours"`  // enamels asked for, 1..12
+	Edits     []reduce.Edit `json:"edits"`
+	Recipes   []Recipe      `json:"recipes"`
+	Size      Size          `json:"size"`
+	Making    Making        `json:"making"`
+	Fill      Fill          `json:"fill"`
+	Limits    Limits        `json:"limits"`
+	Base      BaseMetal     `json:"base"`
+	Thickness unit.MM       `json:"thickness"`
+	Posts     PostCount     `json:"posts"`
+	Versions  []Version     `json:"versions"`
+}
+
+// Version is one way to colour and plate a design.
+type Version struct {
+	ID      string    `json:"id"`
+	Name    string    `json:"name"`
+	Plating PlatingID `json:"plating"`
+	// Colours replaces the colours of flats in this version only.
+	Colours  []VersionColour `json:"colours"`
+	Quantity int             `json:"quantity"` // pieces
+}
+
+// VersionColour is the colour of one flat in one version.
+type VersionColour struct {
+	Flat reduce.FlatID `json:"flat"`
+	RGB  colour.RGB8   `json:"rgb"`
+}

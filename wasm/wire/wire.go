@@ -1,0 +1,249 @@
+// Package wire holds the request and answer of every call between the page and
+// the engine. It is the one schema: the TypeScript twin is generated from it.
+//
+// Places called X and Y are in working pixels of the drawing (origin top left,
+// y down) unless they say otherwise.
+package wire
+
+import (
+	"badgewright/reduce"
+	"badgewright/reduce/colour"
+	"badgewright/sizing"
+	"badgewright/sizing/fastener"
+	"badgewright/sizing/run"
+	"badgewright/sizing/unit"
+)
+
+// Format is the version of the project value.
+const Format = 1
+
+// Project is everything the person has made: the shape of the project file, of
+// the wire and of the page's one value.
+type Project struct {
+	Format int   `json:"format"`
+	Order  Order `json:"order"`
+}
+
+// Order holds designs and the price lists to judge them by.
+type Order struct {
+	Name       string          `json:"name"`
+	Designs    []sizing.Design `json:"designs"`
+	PriceLists []run.PriceList `json:"priceLists"`
+	PriceList  string          `json:"priceList"` // ID of the one in use
+}
+
+// Picked names one version of one design of a project.
+type Picked struct {
+	Project Project `json:"project"`
+	Design  int     `json:"design"`
+	Version int     `json:"version"`
+}
+
+// HelloAsk asks for everything that never changes.
+type HelloAsk struct{}
+
+// Hello is what the page needs before any drawing.
+type Hello struct {
+	MaxCount        int              `json:"maxCount"`
+	WorkingLongSide int              `json:"workingLongSide"`
+	HeaderBytes     int              `json:"headerBytes"` // how much of a file the header call wants to see
+	Platings        []sizing.Plating `json:"platings"`
+	// Blank is a project with the default price list and one empty design.
+	Blank Project `json:"blank"`
+	// Limits holds the usual limits: struck soft, struck hard, cast soft, cast hard, in this order.
+	Limits []LimitsFor `json:"limits"`
+}
+
+// LimitsFor is the usual limits for one making and fill.
+type LimitsFor struct {
+	Making sizing.Making `json:"making"`
+	Fill   sizing.Fill   `json:"fill"`
+	Limits sizing.Limits `json:"limits"`
+}
+
+// HeaderAsk comes with the first bytes of a file.
+type HeaderAsk struct {
+	FileName string `json:"fileName"`
+	Size     int64  `json:"size"` // of the whole file, bytes
+}
+
+// Header is what a file says of itself before it is decoded.
+type Header struct {
+	Format string `json:"format"` // png, jpeg, webp, avif, gif, svg
+	W      int    `json:"w"`      // as shown, after EXIF rotation; 0 when an SVG does not say
+	H      int    `json:"h"`
+	// Space is the canvas colour space to decode in: "srgb", or "display-p3"
+	// when the file carries another profile.
+	Space string `json:"space"`
+	// WorkW and WorkH are the working raster the file should be drawn at.
+	WorkW int `json:"workW"`
+	WorkH int `json:"workH"`
+}
+
+// OpenAsk comes with the pixels (RGBA, straight alpha, 4*W*H bytes).
+type OpenAsk struct {
+	ID       string              `json:"id"`
+	FileName string              `json:"fileName"`
+	W        int                 `json:"w"`
+	H        int                 `json:"h"`
+	FileW    int                 `json:"fileW"`
+	FileH    int                 `json:"fileH"`
+	Space    string              `json:"space"`
+	Ground   reduce.GroundChoice `json:"ground"`
+}
+
+// GroundAsk looks at an opened drawing again with another choice of background.
+type GroundAsk struct {
+	Drawing string              `json:"drawing"`
+	Ground  reduce.GroundChoice `json:"ground"`
+}
+
+// Opened is what the engine made of a drawing, and what it proposes.
+type Opened struct {
+	Drawing string `json:"drawing"`
+	W       int    `json:"w"`
+	H       int    `json:"h"`
+	// Ground is what was found: clear, paper or none.
+	Ground     reduce.GroundChoice `json:"ground"`
+	GroundRGB  colour.RGB8         `json:"groundRGB"`
+	GroundNote string              `json:"groundNote"`
+	Clipped    float64             `json:"clipped"` // share of visible pixels outside sRGB
+	// Suggested is the number of enamels the drawing has, and why.
+	Suggested int    `json:"suggested"`
+	Reason    string `json:"reason"`
+	// Lined is true when dark line work was found and turned to metal.
+	Lined bool     `json:"lined"`
+	Notes []string `json:"notes"`
+	// Design is a design ready to be shown: count, recipes, size and making proposed.
+	Design sizing.Design `json:"design"`
+}
+
+// FlatsAsk asks for the flat drawing.
+type FlatsAsk struct {
+	Drawing string         `json:"drawing"`
+	Options reduce.Options `json:"options"`
+}
+
+// Flats is the flat drawing without its pixels.
+type Flats struct {
+	W     int           `json:"w"`
+	H     int           `json:"h"`
+	Count int           `json:"count"` // enamels in it
+	Flats []reduce.Flat `json:"flats"`
+	// Spots gives, for each flat in order, a place well inside its largest area.
+	Spots []Spot `json:"spots"`
+}
+
+// Spot is a place well inside an area, for a callout to point at.
+type Spot struct {
+	Flat   reduce.FlatID `json:"flat"`
+	X      float64       `json:"x"`
+	Y      float64       `json:"y"`
+	Pieces int           `json:"pieces"` // areas of this flat
+}
+
+// BuysAsk asks what each colour buys for a picked version.
+type BuysAsk struct {
+	Picked Picked `json:"picked"`
+}
+
+// Buys is the loss and the price at each count.
+type Buys struct {
+	Rows []Buy `json:"rows"`
+	// Included is the number of enamels in the unit price.
+	Included int `json:"included"`
+}
+
+// Buy is one count of enamels.
+type Buy struct {
+	Count    int           `json:"count"`
+	Mean     float64       `json:"mean"`  // CIEDE2000, mean over enamel pixels
+	Worst    float64       `json:"worst"` // CIEDE2000, mean of the worst tenth
+	Total    string        `json:"total"`
+	PerPiece string        `json:"perPiece"`
+	Words    string        `json:"words"` // the step from the count before
+	Swatches []colour.RGB8 `json:"swatches"`
+}
+
+// CheckAsk asks for everything that follows from a picked version.
+type CheckAsk struct {
+	Picked Picked `json:"picked"`
+}
+
+// Check is the whole check of a picked version.
+type Check struct {
+	Flats     Flats            `json:"flats"`
+	W         unit.MM          `json:"w"`
+	H         unit.MM          `json:"h"`
+	Longest   unit.MM          `json:"longest"`
+	Mean      unit.MM          `json:"mean"`
+	Scale     unit.PxPerMM     `json:"scale"`   // working px per mm
+	Outline   [4]float64       `json:"outline"` // box of the silhouette, working px
+	Findings  []sizing.Finding `json:"findings"`
+	Lettering string           `json:"lettering"`
+	// HoldsFrom is the smallest size, by the design's measure, at which no line
+	// or area fails as drawn; 0 when none up to 120 mm does.
+	HoldsFrom unit.MM         `json:"holdsFrom"`
+	Back      fastener.Advice `json:"back"`
+	Quote     run.Quote       `json:"quote"`
+	// Verdict is the one-line answer: can it be made?
+	Verdict sizing.Verdict `json:"verdict"`
+	Words   string         `json:"words"`
+}
+
+// QuoteAsk asks for the price alone.
+type QuoteAsk struct {
+	Picked Picked `json:"picked"`
+}
+
+// View is which picture of a design is wanted.
+type View string
+
+// The views of a design.
+const (
+	ViewStruck  View = "struck"  // as a pin, from the front
+	ViewBack    View = "back"    // as a pin, from behind (mirrored)
+	ViewFlat    View = "flat"    // the flat drawing
+	ViewDrawing View = "drawing" // as brought
+)
+
+// PictureAsk asks for a picture; the answer comes with RGBA pixels (straight alpha).
+type PictureAsk struct {
+	Picked   Picked `json:"picked"`
+	View     View   `json:"view"`
+	LongSide int    `json:"longSide"` // of the picture, px, 16..4096
+}
+
+// Picture places the pixels that come with it: a point (x, y) of the working
+// raster lies at (x*Scale+DX, y*Scale+DY) of the picture; in ViewBack x is
+// mirrored first (x becomes W-x of the working raster).
+type Picture struct {
+	W     int     `json:"w"`
+	H     int     `json:"h"`
+	Scale float64 `json:"scale"`
+	DX    float64 `json:"dx"`
+	DY    float64 `json:"dy"`
+}
+
+// TouchAsk asks what lies under a place of the picture.
+type TouchAsk struct {
+	Picked Picked  `json:"picked"`
+	X      float64 `json:"x"`
+	Y      float64 `json:"y"`
+}
+
+// Touch is what lies under a place.
+type Touch struct {
+	Hit   bool          `json:"hit"` // false on the background
+	Flat  reduce.FlatID `json:"flat"`
+	Area  float64       `json:"area"`  // mm2, of the one closed area or connected line
+	Width unit.MM       `json:"width"` // local width
+	Built bool          `json:"built"` // a line or edge that a recipe built
+}
+
+// Failure is an error in words.
+type Failure struct {
+	What string `json:"what"` // what happened and where
+	Do   string `json:"do"`   // what to do about it
+	Kind string `json:"kind"` // refused, stopped, crashed
+}
