@@ -2,15 +2,18 @@ module badgewright
 
 go 1.26.0
 
-require github.com/shopspring/decimal v1.6.0
+require (
+	github.com/anthonynsimon/bild v0.14.0
+	github.com/ericpauley/go-quantize v0.0.0-20200331213906-ae555eb2afa4
+	github.com/lucasb-eyer/go-colorful v1.4.1
+	github.com/shopspring/decimal v1.6.0
+	github.com/stretchr/testify v1.12.1
+	golang.org/x/image v0.47.0
+)
 
 require (
-	github.com/anthonynsimon/bild v0.14.0 // indirect
-	github.com/ericpauley/go-quantize v0.0.0-20200331213906-ae555eb2afa4 // indirect
 	github.com/inconshreveable/mousetrap v1.0.0 // indirect
-	github.com/lucasb-eyer/go-colorful v1.4.1 // indirect
 	github.com/spf13/cobra v0.0.5 // indirect
 	github.com/spf13/pflag v1.0.3 // indirect
-	github.com/stretchr/testify v1.12.1 // indirect
-	golang.org/x/image v0.47.0 // indirect
+	go.yaml.in/yaml/v3 v3.0.5 // indirect
 )
