@@ -1,6 +1,8 @@
 package sizing
 
 import (
+	"fmt"
+
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
 	"badgewright/sizing/unit"
@@ -99,4 +101,22 @@ type Version struct {
 type VersionColour struct {
 	Flat reduce.FlatID `json:"flat"`
 	RGB  colour.RGB8   `json:"rgb"`
+}
+
+// The sizes that can be asked for: below 5 mm nothing holds, and past 150 mm a
+// thing is no longer a pin (this tool's bounds).
+const (
+	LeastSize    unit.MM = 5
+	GreatestSize unit.MM = 150
+)
+
+// Check refuses a size that is no size for a pin, in words.
+func (s Size) Check() error {
+	if !(s.MM >= LeastSize && s.MM <= GreatestSize) {
+		return &reduce.Refusal{
+			What: fmt.Sprintf("A size of %.4g mm is not one a pin can have.", float64(s.MM)),
+			Do:   fmt.Sprintf("Give a size from %.0f to %.0f mm.", float64(LeastSize), float64(GreatestSize)),
+		}
+	}
+	return nil
 }

@@ -172,20 +172,21 @@ type CheckAsk struct {
 
 // Check is the whole check of a picked version.
 type Check struct {
-	Flats     Flats            `json:"flats"`
-	W         unit.MM          `json:"w"`
-	H         unit.MM          `json:"h"`
-	Longest   unit.MM          `json:"longest"`
-	Mean      unit.MM          `json:"mean"`
-	Scale     unit.PxPerMM     `json:"scale"`   // working px per mm
-	Outline   [4]float64       `json:"outline"` // box of the silhouette, working px
-	Findings  []sizing.Finding `json:"findings"`
-	Lettering string           `json:"lettering"`
+	Flats    Flats            `json:"flats"`
+	W        unit.MM          `json:"w"`
+	H        unit.MM          `json:"h"`
+	Longest  unit.MM          `json:"longest"`
+	Mean     unit.MM          `json:"mean"`
+	Scale    unit.PxPerMM     `json:"scale"`   // working px per mm
+	Outline  [4]float64       `json:"outline"` // box of the silhouette, working px
+	Findings []sizing.Finding `json:"findings"`
 	// HoldsFrom is the smallest size, by the design's measure, at which no line
 	// or area fails as drawn; 0 when none up to 120 mm does.
 	HoldsFrom unit.MM         `json:"holdsFrom"`
 	Back      fastener.Advice `json:"back"`
 	Quote     run.Quote       `json:"quote"`
+	// QuoteProblem says why there is no quote; empty when there is one.
+	QuoteProblem string `json:"quoteProblem"`
 	// Verdict is the one-line answer: can it be made?
 	Verdict sizing.Verdict `json:"verdict"`
 	Words   string         `json:"words"`
@@ -241,9 +242,20 @@ type Touch struct {
 	Built bool          `json:"built"` // a line or edge that a recipe built
 }
 
+// FailureKind says why a call gave no answer.
+type FailureKind string
+
+// The kinds of failure. Gone asks the page to open the drawing's file again.
+const (
+	Refused FailureKind = "refused"
+	Stopped FailureKind = "stopped"
+	Crashed FailureKind = "crashed"
+	Gone    FailureKind = "gone"
+)
+
 // Failure is an error in words.
 type Failure struct {
-	What string `json:"what"` // what happened and where
-	Do   string `json:"do"`   // what to do about it
-	Kind string `json:"kind"` // refused, stopped, crashed
+	What string      `json:"what"` // what happened and where
+	Do   string      `json:"do"`   // what to do about it
+	Kind FailureKind `json:"kind"`
 }

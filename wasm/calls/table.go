@@ -1,0 +1,83 @@
+// Package calls answers the page: one handler file for each section of the
+// page, one table of calls, and a session that keeps what is costly to find
+// again. It knows nothing of browsers; the bridge and the native program both
+// go through Do.
+package calls
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+
+	"badgewright/reduce"
+	"badgewright/wasm/wire"
+)
+
+// Job is what comes with a call beside its request.
+type Job struct {
+	// Bytes came with the request: a file's head, or pixels.
+	Bytes []byte
+	// Progress is told how far a long step has come; its error stops the call.
+	Progress reduce.Progress
+}
+
+// Reply is an answer and the bytes that go with it.
+type Reply struct {
+	Answer any
+	Bytes  []byte
+}
+
+type handler func(s *Session, job Job, ask []byte) (Reply, error)
+
+// table is every call there is, by the name the wire gives it.
+var table = map[string]handler{
+	"hello":   answering(hello),
+	"header":  answering(header),
+	"open":    answering(open),
+	"ground":  answering(ground),
+	"flats":   answering(flats),
+	"buys":    answering(buys),
+	"check":   answering(check),
+	"quote":   answering(quote),
+	"picture": answering(picture),
+	"touch":   answering(touch),
+}
+
+// answering reads a request of the handler's own type.
+func answering[A any](f func(*Session, Job, A) (Reply, error)) handler {
+	return func(s *Session, job Job, ask []byte) (Reply, error) {
+		var a A
+		if err := json.Unmarshal(ask, &a); err != nil {
+			return Reply{}, fmt.Errorf("calls: a request that cannot be read: %w", err)
+		}
+		return f(s, job, a)
+	}
+}
+
+// ErrStopped is what a stopped call returns.
+var ErrStopped = errors.New("stopped")
+
+// Do answers one call by name.
+func (s *Session) Do(name string, ask []byte, job Job) (Reply, error) {
+	h, ok := table[name]
+	if !ok {
+		return Reply{}, fmt.Errorf("calls: no call is named %q", name)
+	}
+	if job.Progress == nil {
+		job.Progress = func(float64, string) error { return nil }
+	}
+	return h(s, job, ask)
+}
+
+// FailureOf puts an error into words for the page.
+func FailureOf(err error) wire.Failure {
+	var r *reduce.Refusal
+	switch {
+	case errors.Is(err, ErrStopped):
+		return wire.Failure{Kind: wire.Stopped, What: "Stopped.", Do: "Nothing was changed."}
+	case errors.As(err, &r):
+		return wire.Failure{Kind: wire.Refused, What: r.What, Do: r.Do}
+	default:
+		return wire.Failure{Kind: wire.Refused, What: err.Error(), Do: "Your drawing is untouched; try another way."}
+	}
+}
