@@ -1,0 +1,253 @@
+package reduce
+
+import (
+	"image"
+
+	"github.com/anthonynsimon/bild/blur"
+	"github.com/anthonynsimon/bild/transform"
+)
+
+const (
+	// mapSide is the long side of the levelling map: a lamp's light changes
+	// slowly, so a hundredth of the picture is fine enough.
+	mapSide = 96
+	// preSide is what the drawing is brought down to on the way to the map.
+	preSide = 384
+	// mapSlope is the greatest step of the light from one place of the map to
+	// the next, in levels; an edge of the drawing steps further.
+	mapSlope = 5
+	// leastShading is the fall of the paper's light, in levels, that is worth
+	// levelling; less, the tolerances take.
+	leastShading = 12
+	// mostGain keeps deep shadow from being blown up into noise.
+	mostGain = 4
+	// pageOfMap is the share of the map's border, in parts of 1000, that must
+	// be one slowly changing sheet.
+	pageOfMap = 500
+	// mapBlur is the radius of the blur that spreads the sheet's light under the drawing.
+	mapBlur = 6
+	// knownFrom is the weight (of 255) from which a blurred value is taken as
+	// known: below it 8 bits are too coarse.
+	knownFrom = 48
+	// steadyHue is how far, in parts of 1000, the balance of the paper's
+	// channels may wander across the sheet: a lamp dims, it does not repaint.
+	steadyHue = 140
+)
+
+// level divides the drawing by the light on its paper and says whether it did.
+// A clean or evenly lit drawing comes back as it is.
+func level(d *Drawing) (*Drawing, bool) {
+	if min(d.W, d.H) < 16 || clearShare(d) > 0 || evenBorder(d) {
+		return d, false
+	}
+	light := lightMap(d)
+	if light == nil {
+		return d, false
+	}
+	return divide(d, light), true
+}
+
+// evenBorder is true when all but a hundredth of the border has one colour
+// within the clean tolerance: there is no lamp on it.
+func evenBorder(d *Drawing) bool {
+	border := borderOf(d.W, d.H)
+	bin, _ := commonest(d.Pix, border)
+	near := tolerance(meanNear(d.Pix, border, bin), cleanTolerance)
+	n := 0
+	for _, i := range border {
+		if near.holds(d.Pix[i]) {
+			n++
+		}
+	}
+	return 100*n >= 99*len(border)
+}
+
+// lightMap returns the light on the paper at reduced size, or nil when there
+// is no sheet or no shading on it worth taking out.
+func lightMap(d *Drawing) *image.RGBA {
+	pre := Shrink(d, preSide)
+	w, h := fit(d.W, d.H, mapSide)
+	small := transform.Resize(asRGBA(pre), w, h, transform.Box)
+	sheet := sheetOf(small)
+	if sheet == nil || !shaded(small, sheet) {
+		return nil
+	}
+	return spread(small, sheet)
+}
+
+// sheetOf marks the cells of the largest slowly changing area along the
+// border; nil when it holds too little of the border to be the paper.
+func sheetOf(m *image.RGBA) []bool {
+	w, h := m.Rect.Dx(), m.Rect.Dy()
+	seen := make([]int, w*h)
+	border := borderOf(w, h)
+	best, bestAt := 0, 0
+	for k, i := range border {
+		if seen[i] != 0 {
+			continue
+		}
+		walk(m, seen, i, k+1)
+		n := 0
+		for _, j := range border {
+			if seen[j] == k+1 {
+				n++
+			}
+		}
+		if n > best {
+			best, bestAt = n, k+1
+		}
+	}
+	if 1000*best < pageOfMap*len(border) {
+		return nil
+	}
+	sheet := make([]bool, w*h)
+	for i, s := range seen {
+		sheet[i] = s == bestAt
+	}
+	return sheet
+}
+
+// walk marks every cell that can be reached from i by small steps.
+func walk(m *image.RGBA, seen []int, i, mark int) {
+	w, h := m.Rect.Dx(), m.Rect.Dy()
+	stack := []int{i}
+	seen[i] = mark
+	for len(stack) > 0 {
+		i = stack[len(stack)-1]
+		stack = stack[:len(stack)-1]
+		x, y := i%w, i/w
+		for _, n := range [4][2]int{{x - 1, y}, {x + 1, y}, {x, y - 1}, {x, y + 1}} {
+			if n[0] < 0 || n[1] < 0 || n[0] >= w || n[1] >= h {
+				continue
+			}
+			if j := n[1]*w + n[0]; seen[j] == 0 && step(m, i, j) <= mapSlope {
+				seen[j] = mark
+				stack = append(stack, j)
+			}
+		}
+	}
+}
+
+func step(m *image.RGBA, i, j int) int {
+	a, b := m.Pix[4*i:4*i+3], m.Pix[4*j:4*j+3]
+	return max(gap(a[0], b[0]), gap(a[1], b[1]), gap(a[2], b[2]))
+}
+
+// shaded is true when the sheet's light falls off enough and its hue holds.
+func shaded(m *image.RGBA, sheet []bool) bool {
+	var green, red, blue [256]int
+	n := 0
+	for i, in := range sheet {
+		if !in {
+			continue
+		}
+		r, g, b := int(m.Pix[4*i]), int(m.Pix[4*i+1]), int(m.Pix[4*i+2])
+		n++
+		green[g]++
+		red[balance(r, g)]++
+		blue[balance(b, g)]++
+	}
+	wander := func(c *[256]int) int { return 1000 * (quantile(c, n, 19, 20) - quantile(c, n, 1, 20)) / 100 }
+	return quantile(&green, n, 19, 20)-quantile(&green, n, 1, 20) >= leastShading &&
+		wander(&red) <= steadyHue && wander(&blue) <= steadyHue
+}
+
+// balance is a channel against green in hundredths, at most 255.
+func balance(c, green int) int { return min(255, (100*c+green/2)/max(1, green)) }
+
+// spread carries the sheet's light under the drawing: blurring the sheet with
+// its weight, again and again, until every cell has a value, and once more to
+// smooth the whole.
+func spread(m *image.RGBA, sheet []bool) *image.RGBA {
+	part := image.NewRGBA(m.Rect)
+	known := 0
+	for i, in := range sheet {
+		if in {
+			copy(part.Pix[4*i:4*i+3], m.Pix[4*i:4*i+3])
+			part.Pix[4*i+3] = 255
+			known++
+		}
+	}
+	for known < len(sheet) {
+		soft := blur.Gaussian(part, mapBlur)
+		before := known
+		for i := range sheet {
+			if a := int(soft.Pix[4*i+3]); part.Pix[4*i+3] == 0 && a >= knownFrom {
+				for c := range 3 {
+					part.Pix[4*i+c] = uint8(min(255, (int(soft.Pix[4*i+c])*255+a/2)/a))
+				}
+				part.Pix[4*i+3] = 255
+				known++
+			}
+		}
+		if known == before {
+			break
+		}
+	}
+	return blur.Gaussian(part, mapBlur/2)
+}
+
+// divide lifts every pixel to the light of the best-lit paper. Gains are in
+// parts of 256 and everything is whole numbers, so every machine agrees.
+func divide(d *Drawing, light *image.RGBA) *Drawing {
+	gains := gainsOf(light)
+	w, h := light.Rect.Dx(), light.Rect.Dy()
+	out := *d
+	out.Pix = make([]uint32, len(d.Pix))
+	row := make([]int32, 3*w)
+	for y := 0; y < d.H; y++ {
+		y0, y1, fy := between(y, d.H, h)
+		for i := range row {
+			row[i] = (gains[y0*3*w+i]*(256-fy) + gains[y1*3*w+i]*fy) >> 4 // parts of 4096
+		}
+		line, to := d.Pix[y*d.W:(y+1)*d.W], out.Pix[y*d.W:(y+1)*d.W]
+		for x, p := range line {
+			x0, x1, fx := between(x, d.W, w)
+			at := func(c int) uint32 { return uint32(row[3*x0+c]*(256-fx)+row[3*x1+c]*fx) >> 8 }
+			r, g, b := (p&255*at(0)+2048)>>12, (p>>8&255*at(1)+2048)>>12, (p>>16&255*at(2)+2048)>>12
+			to[x] = min(r, 255) | min(g, 255)<<8 | min(b, 255)<<16 | p&0xff000000
+		}
+	}
+	return &out
+}
+
+// between places pixel i of n on a line of m cells: the cells either side of
+// its centre and, in parts of 256, how far it is to the second.
+func between(i, n, m int) (a, b int, f int32) {
+	at := (2*i+1)*m*128/n - 128
+	at = min(max(at, 0), (m-1)*256)
+	a = at >> 8
+	return a, min(a+1, m-1), int32(at & 255)
+}
+
+// gainsOf returns, for each cell and channel, in parts of 256, how much
+// brighter the best-lit paper is.
+func gainsOf(light *image.RGBA) []int32 {
+	n := light.Rect.Dx() * light.Rect.Dy()
+	gains := make([]int32, 3*n)
+	for c := range 3 {
+		var count [256]int
+		for i := range n {
+			count[light.Pix[4*i+c]]++
+		}
+		best := int32(quantile(&count, n, 19, 20))
+		for i := range n {
+			v := max(1, int32(light.Pix[4*i+c]))
+			gains[3*i+c] = min(max((best*256+v/2)/v, 64), mostGain*256)
+		}
+	}
+	return gains
+}
+
+// asRGBA copies a solid drawing for the image library.
+func asRGBA(d *Drawing) *image.RGBA {
+	m := image.NewRGBA(image.Rect(0, 0, d.W, d.H))
+	for i, p := range d.Pix {
+		a := p >> 24
+		m.Pix[4*i] = uint8(((p&255)*a + 127) / 255)
+		m.Pix[4*i+1] = uint8(((p>>8&255)*a + 127) / 255)
+		m.Pix[4*i+2] = uint8(((p>>16&255)*a + 127) / 255)
+		m.Pix[4*i+3] = uint8(a)
+	}
+	return m
+}
