@@ -1,0 +1,43 @@
+// Undo and redo over values that are replaced whole.
+
+export interface History<T> {
+  readonly past: readonly Step<T>[];
+  readonly now: T;
+  readonly future: readonly Step<T>[];
+}
+
+/** A value left behind, and in words what was done to leave it. */
+export interface Step<T> {
+  readonly value: T;
+  readonly what: string;
+}
+
+/** Enough for an evening's work; a project value is a few kilobytes. */
+export const DEEPEST = 200;
+
+export function begin<T>(now: T): History<T> {
+  return { past: [], now, future: [] };
+}
+
+export function replace<T>(h: History<T>, now: T, what: string): History<T> {
+  if (Object.is(now, h.now)) return h;
+  return { past: [...h.past, { value: h.now, what }].slice(-DEEPEST), now, future: [] };
+}
+
+/** Changes every value, past and future, without a step: a fact changed, not a choice. */
+export function mapAll<T>(h: History<T>, f: (v: T) => T): History<T> {
+  const each = (s: Step<T>) => ({ ...s, value: f(s.value) });
+  return { past: h.past.map(each), now: f(h.now), future: h.future.map(each) };
+}
+
+export function undo<T>(h: History<T>): History<T> {
+  const last = h.past.at(-1);
+  if (!last) return h;
+  return { past: h.past.slice(0, -1), now: last.value, future: [{ value: h.now, what: last.what }, ...h.future] };
+}
+
+export function redo<T>(h: History<T>): History<T> {
+  const next = h.future[0];
+  if (!next) return h;
+  return { past: [...h.past, { value: h.now, what: next.what }], now: next.value, future: h.future.slice(1) };
+}

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { BLANK } from '../../dev/canned/project';
+import { designOf, hexOf, renamedDrawing, rgbOf, versionOf, withDesign, withEdit, withVersion } from './project';
+
+describe('project', () => {
+  it('is replaced whole; the old value stays', () => {
+    const before = JSON.stringify(BLANK);
+    const next = withVersion(withDesign(BLANK, { colours: 7 }), { quantity: 250 });
+    expect(designOf(next)?.colours).toBe(7);
+    expect(versionOf(next)?.quantity).toBe(250);
+    expect(JSON.stringify(BLANK)).toBe(before);
+  });
+
+  it('keeps one edit of a colour that is being dragged about', () => {
+    let p = withEdit(BLANK, { op: 'recolour', flat: 1, rgb: { r: 1, g: 2, b: 3 } });
+    p = withEdit(p, { op: 'recolour', flat: 1, rgb: { r: 4, g: 5, b: 6 } });
+    p = withEdit(p, { op: 'join', flat: 1, with: 2 });
+    p = withEdit(p, { op: 'join', flat: 1, with: 3 });
+    expect(designOf(p)?.edits.map((e) => e.op)).toEqual(['recolour', 'join', 'join']);
+    expect(designOf(p)?.edits[0]?.rgb).toEqual({ r: 4, g: 5, b: 6 });
+  });
+
+  it('renames a drawing that was opened again', () => {
+    const id = designOf(BLANK)?.drawings[0]?.id ?? '';
+    expect(designOf(renamedDrawing(BLANK, id, 'again'))?.drawings[0]?.id).toBe('again');
+  });
+});
+
+describe('colours as text', () => {
+  it('goes there and back', () => {
+    expect(hexOf({ r: 0, g: 128, b: 255 })).toBe('#0080ff');
+    expect(rgbOf('#0080ff')).toEqual({ r: 0, g: 128, b: 255 });
+    expect(rgbOf('f80')).toEqual({ r: 255, g: 136, b: 0 });
+    expect(rgbOf('blue')).toBeUndefined();
+  });
+});
