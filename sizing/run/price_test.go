@@ -1,0 +1,366 @@
+package run
+
+import (
+	"encoding/csv"
+	"encoding/json"
+	"fmt"
+	"math/rand"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/shopspring/decimal"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"badgewright/reduce"
+	"badgewright/sizing"
+	"badgewright/sizing/unit"
+)
+
+func item(quantity int) Item {
+	return Item{Design: "Lighthouse", NewDie: true, Longest: 32, Mean: 25, Enamels: 4, Fill: sizing.Soft, Posts: 1, Quantity: quantity}
+}
+
+func amounts(q Quote) map[string]string {
+	m := map[string]string{}
+	for _, l := range q.Lines {
+		m[l.Key] = l.Amount.StringFixed(int32(q.MinorDigits))
+	}
+	return m
+}
+
+func tiers(t *testing.T) PriceList {
+	b, err := os.ReadFile("../../testdata/pricelists/tiers.json")
+	require.NoError(t, err)
+	var l PriceList
+	require.NoError(t, json.Unmarshal(b, &l))
+	require.Empty(t, l.Validate())
+	return l
+}
+
+// tier_break_pricing.csv: one-off orders, is the next tier cheaper (invented
+// tiers, plain arithmetic done outside this project).
+func TestTierBreaks(t *testing.T) {
+	l := tiers(t)
+	f, err := os.Open("../../testdata/reference/tier_break_pricing.csv")
+	require.NoError(t, err)
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	require.NoError(t, err)
+	require.Greater(t, len(rows), 20)
+	for _, r := range rows[1:] {
+		n, err := strconv.Atoi(r[0])
+		require.NoError(t, err)
+		checkTierText(t, l, r[1], r[2])
+		q, err := Price(l, []Item{item(n)})
+		require.NoError(t, err)
+		assert.Equal(t, r[3], q.Total.StringFixed(2), "total at %d", n)
+		more := CheaperMore(l, []Item{item(n)})
+		assert.Equal(t, r[6] == "True", len(more) == 1, "cheaper at %d", n)
+		assert.Equal(t, len(more), len(q.Notes))
+		if len(more) == 1 {
+			assert.Equal(t, r[5], strconv.Itoa(more[0].Quantity), "quantity for %d", n)
+			assert.Equal(t, r[4], more[0].Total.StringFixed(2), "least total for %d", n)
+			assert.Contains(t, q.Notes[0], r[4])
+		}
+	}
+}
+
+// checkTierText holds the price list of the test against the table's own words.
+func checkTierText(t *testing.T, l PriceList, text, die string) {
+	var parts []string
+	for _, b := range l.Breaks {
+		parts = append(parts, fmt.Sprintf("%d+:%s", b.From, b.Unit[0].StringFixed(2)))
+	}
+	require.Equal(t, text, strings.Join(parts, " "))
+	require.Equal(t, die, l.Die.StringFixed(1))
+}
+
+func TestEveryLineIsShownAndRoundedOnce(t *testing.T) {
+	l := tiers(t)
+	l.Breaks = []Break{prices(1, "1.2345")}
+	l.ExtraColour = Charge{Rate: money("3.3"), By: Percent}
+	l.Hard = Charge{Rate: money("12.5"), By: Percent}
+	l.SecondPost, l.Shipping = money("0.0355"), money("12.345")
+	it := item(7)
+	it.Enamels, it.Fill, it.Posts = 6, sizing.Hard, 3
+	q, err := Price(l, []Item{it})
+	require.NoError(t, err)
+	assert.Equal(t, map[string]string{
+		"die":      "65.00",
+		"pieces":   "8.64",  // 8.6415
+		"colours":  "0.57",  // 7 x 1.2345 x 0.066 = 0.570339
+		"hard":     "1.08",  // 7 x 0.1543125 = 1.0801875
+		"post":     "0.50",  // 7 x 0.071 = 0.497
+		"shipping": "12.35", // half away from zero
+	}, amounts(q))
+	assert.Equal(t, "88.14", q.Total.String())
+	assert.Equal(t, "12.591", q.PerPiece.String()) // 12.5914...
+	assert.Equal(t, "0.081477", q.Lines[2].Each.String())
+}
+
+func TestCurrenciesWithOtherDecimals(t *testing.T) {
+	l := tiers(t)
+	l.Currency, l.MinorDigits, l.Die = "JPY", 0, money("9800")
+	l.Breaks = []Break{prices(1, "123.5")}
+	q, err := Price(l, []Item{item(3)})
+	require.NoError(t, err)
+	assert.Equal(t, "10171", q.Total.String()) // 9800 + 370.5 away from zero
+	assert.Equal(t, "about JPY\u00a03390.3", About(q.PerPiece, q))
+	l.Currency, l.MinorDigits = "KWD", 3
+	q, err = Price(l, []Item{item(3)})
+	require.NoError(t, err)
+	assert.Equal(t, "KWD\u00a010\u00a0170.500", Amount(q.Total, q))
+}
+
+// Four enamels in the price; steep below a hundred pieces, flat above; the die
+// not discounted with the pieces: common practice, no published source.
+func TestDefaultListFollowsTheTrade(t *testing.T) {
+	l := Default()
+	require.Empty(t, l.Validate())
+	assert.True(t, l.Invented)
+	assert.Contains(t, l.Name, "invented")
+	assert.Equal(t, 4, l.Included)
+	for class := range l.Sizes {
+		at := func(n int) float64 {
+			i, err := l.row(n)
+			require.NoError(t, err)
+			return l.Breaks[i].Unit[class].InexactFloat64()
+		}
+		assert.Greater(t, at(25)/at(100), 2.0, "steep below a hundred")
+		assert.Less(t, at(100)/at(500), 1.4, "flat above")
+		for i := 1; i < len(l.Breaks); i++ {
+			assert.True(t, l.Breaks[i].Unit[class].LessThan(l.Breaks[i-1].Unit[class]))
+		}
+	}
+	few, err := Price(l, []Item{item(50)})
+	require.NoError(t, err)
+	many, err := Price(l, []Item{item(1000)})
+	require.NoError(t, err)
+	assert.Equal(t, amounts(few)["die"], amounts(many)["die"])
+	assert.NotContains(t, amounts(few), "colours", "the fourth enamel is in the price")
+}
+
+func TestStepInWords(t *testing.T) {
+	it := item(300)
+	four, err := Price(Default(), []Item{it})
+	require.NoError(t, err)
+	it.Enamels = 5
+	five, err := Price(Default(), []Item{it})
+	require.NoError(t, err)
+	assert.Equal(t, "about 0.11 a piece, 33.00 in all", Step(four, five))
+	assert.Equal(t, "about 0.11 less a piece, 33.00 less in all", Step(five, four))
+	it.Enamels = 3
+	three, err := Price(Default(), []Item{it})
+	require.NoError(t, err)
+	assert.Equal(t, "nothing more to pay", Step(three, four))
+}
+
+func TestChoicesFromWhereTheDesignStands(t *testing.T) {
+	words := map[string]string{}
+	for _, c := range Choices(Default(), item(100)) {
+		words[c.Key] = c.Words
+	}
+	assert.Equal(t, map[string]string{
+		"colour+":  "about 0.11 a piece, 11.00 in all",
+		"colour-":  "nothing more to pay",
+		"size+":    "nothing more to pay",                        // 35 mm is still up to 38
+		"size-":    "about 0.24 less a piece, 24.00 less in all", // 29 mm: 1.48 instead of 1.72
+		"fill":     "about 0.206 a piece, 20.64 in all",          // 12 % of 1.72
+		"post":     "about 0.09 a piece, 9.00 in all",            // second post
+		"quantity": "about 0.70 less a piece, 132.00 in all",     // 200 x 1.52 + 100 against 100 x 1.72 + 100
+	}, words)
+	big := item(100)
+	big.Longest = 59
+	for _, c := range Choices(Default(), big) {
+		if c.Key == "size+" {
+			assert.False(t, c.Known)
+			assert.Contains(t, c.Words, "no price above 60 mm")
+		}
+	}
+	assert.Empty(t, Choices(Default(), item(0)))
+}
+
+func TestWhatTheListCannotPriceIsSaid(t *testing.T) {
+	for name, c := range map[string]struct {
+		change func(*PriceList, *Item)
+		says   string
+	}{
+		"too large":     {func(l *PriceList, i *Item) { i.Longest = 61 }, "This list has no price above 60 mm"},
+		"no size":       {func(l *PriceList, i *Item) { i.Longest = 0 }, "no size"},
+		"under minimum": {func(l *PriceList, i *Item) { i.Quantity = 24 }, "no order below 25 pieces"},
+		"under break":   {func(l *PriceList, i *Item) { l.Minimum = 0; i.Quantity = 1 }, "no price below 25 pieces, and 1 is asked for"},
+		"no quantity":   {func(l *PriceList, i *Item) { i.Quantity = 0 }, "no number of pieces"},
+		"below zero":    {func(l *PriceList, i *Item) { i.Quantity = -5 }, "no number of pieces"},
+		"absurd":        {func(l *PriceList, i *Item) { i.Quantity = 2e9 }, "more than a price list"},
+		"bad list":      {func(l *PriceList, i *Item) { l.Die = money("-1") }, "-1 is below zero"},
+	} {
+		l, it := Default(), item(100)
+		c.change(&l, &it)
+		q, err := Price(l, []Item{it})
+		var r *reduce.Refusal
+		if assert.ErrorAs(t, err, &r, name) {
+			assert.Contains(t, err.Error(), c.says, name)
+			assert.NotEmpty(t, r.Do, name)
+			assert.Empty(t, q.Lines, name)
+		}
+	}
+	_, err := Price(Default(), nil)
+	assert.Error(t, err)
+}
+
+func TestSizeClassesGoByTheListsMeasure(t *testing.T) {
+	l := Default()
+	it := item(100)
+	it.Longest, it.Mean = 38, 30
+	class, err := l.class(it)
+	require.NoError(t, err)
+	assert.Equal(t, unit.MM(38), l.Sizes[class])
+	l.SizeBy = sizing.ByMean
+	class, err = l.class(it)
+	require.NoError(t, err)
+	assert.Equal(t, unit.MM(30), l.Sizes[class])
+}
+
+func TestSeveralVersionsShareTheMinimumOfADesign(t *testing.T) {
+	l := Default()
+	l.Breaks = append([]Break{prices(1, "9", "9", "9", "9", "9")}, l.Breaks...)
+	a, b := item(15), item(15)
+	a.Version, b.Version, b.NewDie = "day", "night", false
+	q, err := Price(l, []Item{a, b})
+	require.NoError(t, err)
+	assert.Equal(t, 30, q.Pieces)
+	dies := 0
+	for _, line := range q.Lines {
+		if line.Key == KeyDie {
+			dies++
+		}
+	}
+	assert.Equal(t, 1, dies)
+	assert.Contains(t, q.Lines[1].What, "(Lighthouse, day)")
+	b.Design = "Buoy"
+	_, err = Price(l, []Item{a, b})
+	assert.Error(t, err)
+}
+
+func TestAListSurvivesJSON(t *testing.T) {
+	b, err := json.Marshal(Default())
+	require.NoError(t, err)
+	var l PriceList
+	require.NoError(t, json.Unmarshal(b, &l))
+	want, err := Price(Default(), []Item{item(137)})
+	require.NoError(t, err)
+	got, err := Price(l, []Item{item(137)})
+	require.NoError(t, err)
+	assert.True(t, want.Total.Equal(got.Total))
+}
+
+// anyList makes a list that is in order, with prices that never rise.
+func anyList(r *rand.Rand) PriceList {
+	l := PriceList{Currency: "EUR", MinorDigits: r.Intn(3), SizeBy: sizing.ByLongest, Included: r.Intn(6)}
+	rate := func(most int64) decimal.Decimal { return decimal.New(r.Int63n(most), -6) }
+	l.Die, l.Shipping, l.SecondPost = rate(90e6), rate(40e6), rate(300e3)
+	by := []ChargeBy{PerPiece, Percent}
+	l.ExtraColour = Charge{Rate: rate(5e6), By: by[r.Intn(2)]}
+	l.Hard = Charge{Rate: rate(5e6), By: by[r.Intn(2)]}
+	l.Sizes = []unit.MM{30, 60}
+	from, price := 1, int64(9e6)
+	for range 1 + r.Intn(6) {
+		l.Breaks = append(l.Breaks, Break{From: from, Unit: []decimal.Decimal{decimal.New(price, -6), decimal.New(price+r.Int63n(1e6), -6)}})
+		from += 1 + r.Intn(120)
+		price = price*int64(50+r.Intn(45))/100 + 1
+	}
+	return l
+}
+
+func TestTotalsKeepTheirPromises(t *testing.T) {
+	seed := int64(20261125)
+	r := rand.New(rand.NewSource(seed))
+	for n := range 400 {
+		l := anyList(r)
+		require.Empty(t, l.Validate(), "seed %d, list %d", seed, n)
+		it := item(1 + r.Intn(600))
+		it.Longest, it.Enamels, it.Posts = unit.MM(5+r.Intn(55)), r.Intn(12), 1+r.Intn(2)
+		if r.Intn(2) == 0 {
+			it.Fill = sizing.Hard
+		}
+		q, err := Price(l, []Item{it})
+		require.NoError(t, err)
+		sum := decimal.Zero
+		for _, line := range q.Lines {
+			require.False(t, line.Amount.IsNegative())
+			require.True(t, line.Amount.Equal(line.Amount.Round(int32(l.MinorDigits))), "shown in full")
+			sum = sum.Add(line.Amount)
+		}
+		require.True(t, sum.Equal(q.Total), "seed %d, list %d: %s is not %s", seed, n, sum, q.Total)
+		for what, dearer := range map[string]func(*Item){
+			"a colour": func(i *Item) { i.Enamels++ },
+			"a post":   func(i *Item) { i.Posts++ },
+			"hard":     func(i *Item) { i.Fill = sizing.Hard },
+			"a die":    func(i *Item) { i.NewDie = true },
+		} {
+			other := it
+			dearer(&other)
+			q2, err := Price(l, []Item{other})
+			require.NoError(t, err)
+			require.False(t, q2.Total.LessThan(q.Total), "seed %d, list %d: %s makes it cheaper", seed, n, what)
+		}
+		splitNeverBeatsTheWhole(t, l, it, q, seed)
+		moreIsTheBest(t, l, it, q)
+	}
+}
+
+// Two orders pay die, shipping and dearer breaks; each of their rounded lines
+// can gain half a minor unit at most.
+func splitNeverBeatsTheWhole(t *testing.T, l PriceList, it Item, whole Quote, seed int64) {
+	if it.Quantity < 2 {
+		return
+	}
+	a, b := it, it
+	a.Quantity = it.Quantity / 3
+	if a.Quantity == 0 {
+		a.Quantity = 1
+	}
+	b.Quantity = it.Quantity - a.Quantity
+	qa, err := Price(l, []Item{a})
+	require.NoError(t, err)
+	qb, err := Price(l, []Item{b})
+	require.NoError(t, err)
+	slack := decimal.New(int64(len(qa.Lines)+len(qb.Lines)), -int32(l.MinorDigits))
+	require.False(t, qa.Total.Add(qb.Total).Add(slack).LessThan(whole.Total), "seed %d", seed)
+}
+
+// The slow twin of CheaperMore: every quantity up to past the last break.
+func moreIsTheBest(t *testing.T, l PriceList, it Item, q Quote) {
+	if it.Quantity%7 != 0 {
+		return
+	}
+	best := q.Total
+	for n := it.Quantity + 1; n <= l.Breaks[len(l.Breaks)-1].From; n++ {
+		o := it
+		o.Quantity = n
+		then, err := bill(l, []Item{o})
+		require.NoError(t, err)
+		if then.Total.LessThan(best) {
+			best = then.Total
+		}
+	}
+	more := CheaperMore(l, []Item{it})
+	if best.Equal(q.Total) {
+		require.Empty(t, more)
+		return
+	}
+	require.Len(t, more, 1)
+	require.True(t, more[0].Total.Equal(best))
+}
+
+func BenchmarkPrice(b *testing.B) {
+	l := Default()
+	for b.Loop() {
+		if _, err := Price(l, []Item{item(137)}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
