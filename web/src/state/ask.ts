@@ -1,0 +1,184 @@
+// Asks the engine for what the project needs, newest wish first.
+import { effect, untracked } from '@preact/signals';
+import type { Engine } from '../engine/client';
+import type { Opened, Project, View } from '../engine/wire.gen';
+import { mapAll } from './history';
+import { drawingOf, renamedDrawing, withOpened } from './project';
+import * as s from './store';
+
+/** Longest picture asked for: past this the eye gains nothing on a sheet. */
+const PICTURE_MOST = 2048;
+const PICTURE_LEAST = 256;
+
+/** Let a wish settle before the slower questions follow it, ms. */
+const SETTLE = 120;
+
+/** The files behind the drawings, so that a restarted engine can be told again. */
+const files = new Map<string, { file: Blob; name: string }>();
+
+let engine: Engine | undefined;
+let pictureSide = 1024;
+
+export async function begin(e: Engine): Promise<void> {
+  engine = e;
+  e.onState((state) => {
+    s.engineState.value = state;
+    if (state === 'crashed') s.tell('The engine stopped by a fault of ours.', 'It starts again by itself; your work is kept.');
+  });
+  const { answer } = await e.call('hello', {});
+  s.hello.value = answer;
+}
+
+/** Keeps the sheet up with the project: called once. */
+export function follow(): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  return effect(() => {
+    const p = s.asked.value;
+    const wantBack = s.turned.value;
+    const wantBrought = s.holding.value;
+    if (!p || !drawingOf(p)) return;
+    untracked(() => {
+      if (s.shown.value?.project !== p) void check(p);
+      if (s.front.value?.project !== p) void picture(p, 'struck');
+      if (wantBack && s.back.value?.project !== p) void picture(p, 'back');
+      if (wantBrought && s.brought.value?.project !== p) void picture(p, 'drawing');
+      clearTimeout(timer);
+      timer = setTimeout(() => void askBuys(p), SETTLE);
+    });
+  });
+}
+
+/** The sheet says how large its picture is, in device px on the long side. */
+export function setPictureSide(px: number): void {
+  const want = Math.min(PICTURE_MOST, Math.max(PICTURE_LEAST, Math.ceil(px / 128) * 128));
+  if (want === pictureSide) return;
+  pictureSide = want;
+  const p = s.asked.value;
+  if (p && drawingOf(p)) void picture(p, 'struck');
+}
+
+async function check(p: Project): Promise<void> {
+  const got = await quietly(p, (e, q) => e.call('check', { picked: s.picked(q) }, { lane: 'check', onProgress: report('Measuring') }));
+  s.work.value = undefined;
+  if (got && current(got.project)) s.shown.value = { project: got.project, check: got.value.answer };
+}
+
+async function picture(p: Project, view: View): Promise<void> {
+  const got = await quietly(p, (e, q) =>
+    e.call('picture', { picked: s.picked(q), view, longSide: pictureSide }, { lane: `picture-${view}` }));
+  if (!got?.value.bytes || !current(got.project)) return;
+  const { w, h } = got.value.answer;
+  const pixels = new ImageData(new Uint8ClampedArray(got.value.bytes), w, h);
+  const drawn = { project: got.project, view, shot: { picture: got.value.answer, pixels } };
+  const into = view === 'back' ? s.back : view === 'drawing' ? s.brought : s.front;
+  into.value = drawn;
+}
+
+async function askBuys(p: Project): Promise<void> {
+  if (s.asked.value !== p || s.dragged.value || s.buys.value?.project === p) return;
+  const got = await quietly(p, (e, q) => e.call('buys', { picked: s.picked(q) }, { lane: 'buys' }));
+  if (got && current(got.project)) s.buys.value = { project: got.project, buys: got.value.answer };
+}
+
+export async function touch(x: number, y: number) {
+  const p = s.asked.value;
+  if (!p) return undefined;
+  return (await quietly(p, (e, q) => e.call('touch', { picked: s.picked(q), x, y }, { lane: 'touch' })))?.value.answer;
+}
+
+// An answer counts when nothing was undone past it: dragging may run ahead.
+function current(p: Project): boolean {
+  return s.asked.value === p || s.dragged.value !== undefined;
+}
+
+function report(doing: string) {
+  return (share: number, step: string) => {
+    if (share >= 1) s.work.value = undefined;
+    else s.work.value = { doing: step || doing, share, stop: () => void 0 };
+  };
+}
+
+type Answer<T> = { project: Project; value: T };
+
+/** Runs a call; an answer overtaken by a newer wish is dropped without a word,
+ * a drawing the engine no longer holds is told again once. */
+async function quietly<T>(p: Project, call: (e: Engine, p: Project) => Promise<T>): Promise<Answer<T> | undefined> {
+  if (!engine) return undefined;
+  try {
+    return { project: p, value: await call(engine, p) };
+  } catch (err) {
+    if (kindOf(err) === 'gone') {
+      const again = await openAgain(p);
+      if (again) return undefined; // the renamed project asks anew by itself
+    }
+    complain(err);
+    return undefined;
+  }
+}
+
+async function openAgain(p: Project): Promise<boolean> {
+  const id = drawingOf(p);
+  const kept = id ? files.get(id) : undefined;
+  const design = s.design.value;
+  if (!engine || !id || !kept || !design) return false;
+  const ground = design.drawings.at(-1)?.ground ?? 'auto';
+  const o = await engine.openFile(kept.file, kept.name, ground);
+  files.set(o.drawing, kept);
+  s.opened.value = { ...s.opened.value, [o.drawing]: o };
+  const h = s.history.value;
+  if (h) s.history.value = mapAll(h, (v) => renamedDrawing({ ...v }, id, o.drawing));
+  return true;
+}
+
+/** Opens a file onto the sheet; when it is refused, what was open stays. */
+export async function open(file: Blob, name: string, as?: string): Promise<boolean> {
+  if (!engine) return false;
+  s.note.value = undefined;
+  s.work.value = { doing: `Opening ${name}`, share: 0, stop: () => void 0 };
+  try {
+    const o = await engine.openFile(file, name, 'auto');
+    files.set(o.drawing, { file, name });
+    s.opened.value = { ...s.opened.value, [o.drawing]: o };
+    place(o, as);
+    return true;
+  } catch (err) {
+    complain(err);
+    return false;
+  } finally {
+    s.work.value = undefined;
+  }
+}
+
+function place(o: Opened, as: string | undefined): void {
+  const blank = s.hello.value?.blank;
+  if (!blank) return;
+  s.spot.value = undefined;
+  s.turned.value = false;
+  if (s.history.value) s.change((p) => withOpened(p, o, as, true), `Opened ${as ?? o.design.name}`);
+  else s.start(withOpened(blank, o, as, false));
+}
+
+/** Looks at the open drawing again with another choice of background. */
+export async function chooseGround(ground: Opened['ground']): Promise<void> {
+  const p = s.asked.value;
+  const id = p && drawingOf(p);
+  if (!p || !id) return;
+  const name = s.design.value?.name;
+  const got = await quietly(p, (e) => e.call('ground', { drawing: id, ground }, { lane: 'ground' }));
+  if (!got) return;
+  s.opened.value = { ...s.opened.value, [id]: got.value.answer };
+  s.change((q) => withOpened(q, got.value.answer, name, true), 'Background looked at again');
+}
+
+function field(err: unknown, key: string): string {
+  const v = typeof err === 'object' && err !== null ? (err as Record<string, unknown>)[key] : undefined;
+  return typeof v === 'string' ? v : '';
+}
+
+const kindOf = (err: unknown) => field(err, 'kind');
+
+function complain(err: unknown): void {
+  const kind = kindOf(err);
+  if (kind === 'stopped' || kind === 'superseded' || field(err, 'name') === 'Superseded') return;
+  s.tell(field(err, 'what') || field(err, 'message') || 'Something went wrong.', field(err, 'do'));
+}

@@ -1,0 +1,124 @@
+// What the page knows. The asked-for project and the shown one are two fields,
+// so that an old picture never wears a new label.
+import { computed, signal } from '@preact/signals';
+import type { Buys, Check, Hello, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
+import { begin, redo, replace, undo, type History } from './history';
+import { designOf, FIRST, versionOf, type Place } from './project';
+
+export interface Shot {
+  picture: Picture;
+  pixels: ImageData;
+}
+
+/** Everything that was found for one project value. */
+export interface Shown {
+  project: Project;
+  check: Check;
+}
+
+export interface Drawn {
+  project: Project;
+  view: View;
+  shot: Shot;
+}
+
+/** What an opened drawing said of itself, by the drawing's name in the engine. */
+export type OpenedBy = Readonly<Record<string, Opened>>;
+
+export interface Note {
+  what: string;
+  do: string;
+  calm: boolean;
+}
+
+export interface Work {
+  doing: string;
+  share: number;
+  stop: () => void;
+}
+
+export type EngineState = 'starting' | 'ready' | 'crashed' | 'restarting';
+
+/** Where on the sheet something was touched. */
+export type Spot =
+  | { kind: 'flat'; flat: number; x: number; y: number; area?: number; width?: number; built?: boolean }
+  | { kind: 'finding'; index: number; x: number; y: number };
+
+export const hello = signal<Hello | undefined>(undefined);
+export const history = signal<History<Project> | undefined>(undefined);
+export const at = signal<Place>(FIRST);
+/** A value being dragged; it becomes a step of the history when let go. */
+export const dragged = signal<Project | undefined>(undefined);
+export const shown = signal<Shown | undefined>(undefined);
+export const front = signal<Drawn | undefined>(undefined);
+export const back = signal<Drawn | undefined>(undefined);
+export const brought = signal<Drawn | undefined>(undefined);
+export const buys = signal<{ project: Project; buys: Buys } | undefined>(undefined);
+export const opened = signal<OpenedBy>({});
+export const note = signal<Note | undefined>(undefined);
+export const work = signal<Work | undefined>(undefined);
+export const engineState = signal<EngineState>('starting');
+export const turned = signal(false);
+export const holding = signal(false);
+export const spot = signal<Spot | undefined>(undefined);
+export const said = signal('');
+
+export const asked = computed(() => dragged.value ?? history.value?.now);
+export const design = computed(() => (asked.value ? designOf(asked.value, at.value) : undefined));
+export const version = computed(() => (asked.value ? versionOf(asked.value, at.value) : undefined));
+export const shownDesign = computed(() => (shown.value ? designOf(shown.value.project, at.value) : undefined));
+export const shownVersion = computed(() => (shown.value ? versionOf(shown.value.project, at.value) : undefined));
+export const plating = computed(() => hello.value?.platings.find((p) => p.id === shownVersion.value?.plating));
+
+/** True while the sheet still shows an earlier wish. */
+export const behind = computed(() => asked.value !== undefined && shown.value?.project !== asked.value);
+
+export function picked(project: Project): Picked {
+  return { project, design: at.value.design, version: at.value.version };
+}
+
+/** One step that can be undone; `what` says it in words. */
+export function change(make: (p: Project) => Project, what: string): void {
+  const h = history.value;
+  if (!h) return;
+  dragged.value = undefined;
+  history.value = replace(h, make(h.now), what);
+  said.value = what;
+}
+
+/** Shows a value while it is dragged, without a step. */
+export function drag(make: (p: Project) => Project): void {
+  const h = history.value;
+  if (h) dragged.value = make(h.now);
+}
+
+export function letGo(what: string): void {
+  const d = dragged.value;
+  if (d) change(() => d, what);
+}
+
+export function start(p: Project): void {
+  history.value = begin(p);
+}
+
+export function goBack(): void {
+  const h = history.value;
+  const last = h?.past.at(-1);
+  if (!h || !last) return;
+  spot.value = undefined;
+  history.value = undo(h);
+  said.value = `Undone: ${last.what}`;
+}
+
+export function goForward(): void {
+  const h = history.value;
+  const next = h?.future[0];
+  if (!h || !next) return;
+  spot.value = undefined;
+  history.value = redo(h);
+  said.value = `Done again: ${next.what}`;
+}
+
+export function tell(what: string, todo = '', calm = true): void {
+  note.value = { what, do: todo, calm };
+}

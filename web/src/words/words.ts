@@ -1,0 +1,114 @@
+// Sentences of the page that hang on data.
+import type { Check, Design, Finding, Flat, Plating, Version } from '../engine/wire.gen';
+import { grams, inches, mm } from './length';
+import { money } from './money';
+
+export const ROLE_WORDS = { enamel: 'enamel', metal: 'metal', cutout: 'cut-out', printed: 'printed' } as const;
+
+export const ROLE_MEANS = {
+  enamel: 'a sunk area filled with this colour',
+  metal: 'raised metal in the plating; not counted as a colour',
+  cutout: 'a hole right through the pin',
+  printed: 'fine detail printed on top; needs no metal lines',
+} as const;
+
+export const MAKING_WORDS = { struck: 'struck', cast: 'cast' } as const;
+export const FILL_WORDS = { soft: 'soft enamel', hard: 'hard enamel', none: 'no fill' } as const;
+
+const KIND_WORDS: Record<string, string> = {
+  'thin-line': 'Line too thin',
+  'narrow-area': 'Area too narrow',
+  'small-area': 'Area too small',
+  'no-line': 'No line between colours',
+  'no-edge': 'No outer edge',
+};
+
+export function kindWords(f: Finding): string {
+  const word = KIND_WORDS[f.kind] ?? f.kind;
+  return f.verdict === 'cannot-tell' ? word.replace('too', 'perhaps too') : word;
+}
+
+export function measuredWords(f: Finding): string {
+  switch (f.kind) {
+    case 'no-line':
+    case 'no-edge':
+      return `${mm(f.length)} long, ${mm(f.limit, 2)} of metal needed`;
+    case 'small-area':
+      return `about ${mm(f.thinnest, 2)} square, the maker holds ${mm(f.limit, 2)} square`;
+    default:
+      return `${mm(f.thinnest, 2)} at the thinnest, the maker holds ${mm(f.limit, 2)}`;
+  }
+}
+
+export function meaningWords(f: Finding, flat: Flat | undefined): string {
+  const colour = flat ? ` of ${flat.name}` : '';
+  if (f.verdict === 'cannot-tell') {
+    return `The drawing is too coarse to say. Bring one of at least ${f.needPx} px on its long side.`;
+  }
+  switch (f.kind) {
+    case 'thin-line':
+      return 'A wall this thin may break off in the die or vanish under polish. Make the pin larger, or draw the line thicker.';
+    case 'narrow-area':
+      return `The enamel${colour} cannot flow into a gap this narrow; it will stay bare or spill over. Make it wider, or let it be metal.`;
+    case 'small-area':
+      return `There is too little room for a drop of enamel${colour}. Make it larger, join it with its neighbour, or print it.`;
+    case 'no-line':
+      return 'Two colours meet with no metal between them and would run into each other. Let a line be built there.';
+    default:
+      return 'Enamel reaches the outside with no rim to hold it. Let an outer edge be built.';
+  }
+}
+
+export const plural = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
+
+export function enamelCount(flats: readonly Flat[]): number {
+  return flats.filter((f) => f.role === 'enamel').length;
+}
+
+export function coloursSays(flats: readonly Flat[], included: number | undefined): string {
+  const n = enamelCount(flats);
+  if (included === undefined) return `${plural(n, 'enamel')}.`;
+  const over = n - included;
+  if (over > 0) return `${plural(n, 'enamel')}; ${over} more than the ${included} in the price.`;
+  return `${plural(n, 'enamel')}, all within the ${included} in the price.`;
+}
+
+export function metalSays(d: Design, plating: Plating | undefined, findings: readonly Finding[]): string {
+  const bad = findings.filter((f) => f.verdict !== 'holds').length;
+  const how = `${MAKING_WORDS[d.making]} in ${plating?.name ?? 'metal'}, ${FILL_WORDS[d.fill]}`;
+  return bad === 0 ? `${capital(how)}; every line and area holds.` : `${capital(how)}; ${plural(bad, 'trouble spot')} to look at.`;
+}
+
+export function backSays(c: Check): string {
+  return `${capital(plural(c.back.chosen, 'post'))}; the pin weighs about ${grams(c.back.weight)}.`;
+}
+
+export function sightSays(c: Check | undefined, sure: boolean): string {
+  const size = c ? `${mm(c.w)} × ${mm(c.h)}` : 'The pin';
+  return sure ? `${size}, shown at its true size on this screen.` : `${size}; its size on this screen is a guess until checked.`;
+}
+
+export function eachWords(c: Check): string {
+  const q = c.quote;
+  return c.quoteProblem ? 'no price' : `about ${money(q.perPiece, q.currency, q.minorDigits + 1)}`;
+}
+
+export function orderSays(c: Check, v: Version): string {
+  const q = c.quote;
+  if (c.quoteProblem) return c.quoteProblem;
+  return `${v.quantity} pins: ${money(q.total, q.currency, q.minorDigits)} in all, ${eachWords(c)} each.`;
+}
+
+export function sizeWords(c: Check): string {
+  return `${mm(c.w)} × ${mm(c.h)} (${inches(c.w)} × ${inches(c.h)})`;
+}
+
+export function capital(s: string): string {
+  return s.charAt(0).toUpperCase() + s.slice(1);
+}
+
+export const VERDICT = {
+  holds: { mark: '✓', word: 'Can be made' },
+  fails: { mark: '✕', word: 'Not yet' },
+  'cannot-tell': { mark: '?', word: 'Cannot tell' },
+} as const;
