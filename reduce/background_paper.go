@@ -27,9 +27,9 @@ const (
 	stainedTolerance = 10
 	mostTolerance    = 36
 	// stainTolerance is how far JPEG ringing beside a dark line strays, and
-	// stainReach how far it reaches: one 8 x 8 block (ITU-T T.81).
-	stainTolerance = 26
-	stainReach     = 8
+	// stainReach how far it reaches: one block with halved chroma (ITU-T T.81).
+	stainTolerance = 32
+	stainReach     = 16
 	// stainedFrom is the share of background pixels, in parts of 1000, that
 	// differ from the paper's colour before a file counts as stained.
 	stainedFrom = 3

@@ -195,6 +195,7 @@ func divide(d *Drawing, light *image.RGBA) *Drawing {
 	out := *d
 	out.Pix = make([]uint32, len(d.Pix))
 	row := make([]int32, 3*w)
+	columns := columnsOf(d.W, w)
 	for y := 0; y < d.H; y++ {
 		y0, y1, fy := between(y, d.H, h)
 		for i := range row {
@@ -202,13 +203,28 @@ func divide(d *Drawing, light *image.RGBA) *Drawing {
 		}
 		line, to := d.Pix[y*d.W:(y+1)*d.W], out.Pix[y*d.W:(y+1)*d.W]
 		for x, p := range line {
-			x0, x1, fx := between(x, d.W, w)
-			at := func(c int) uint32 { return uint32(row[3*x0+c]*(256-fx)+row[3*x1+c]*fx) >> 8 }
-			r, g, b := (p&255*at(0)+2048)>>12, (p>>8&255*at(1)+2048)>>12, (p>>16&255*at(2)+2048)>>12
-			to[x] = min(r, 255) | min(g, 255)<<8 | min(b, 255)<<16 | p&0xff000000
+			k := &columns[x]
+			a, b := row[k.a:k.a+3:k.a+3], row[k.b:k.b+3:k.b+3]
+			r := (p&255*(uint32(a[0]*k.near+b[0]*k.far)>>8) + 2048) >> 12
+			g := (p>>8&255*(uint32(a[1]*k.near+b[1]*k.far)>>8) + 2048) >> 12
+			u := (p>>16&255*(uint32(a[2]*k.near+b[2]*k.far)>>8) + 2048) >> 12
+			to[x] = min(r, 255) | min(g, 255)<<8 | min(u, 255)<<16 | p&0xff000000
 		}
 	}
 	return &out
+}
+
+// column says which cells of the map a column of the drawing lies between:
+// where their gains start in a row, and the parts of 256 each counts for.
+type column struct{ a, b, near, far int32 }
+
+func columnsOf(n, cells int) []column {
+	columns := make([]column, n)
+	for x := range columns {
+		a, b, f := between(x, n, cells)
+		columns[x] = column{int32(3 * a), int32(3 * b), 256 - f, f}
+	}
+	return columns
 }
 
 // between places pixel i of n on a line of m cells: the cells either side of
