@@ -19,6 +19,10 @@ const (
 // next free number, in the order of the edits.
 type FlatID int
 
+// BuiltMetal is the ID of the metal flat that built lines and edges belong to
+// when the drawing itself has no metal.
+const BuiltMetal FlatID = -1
+
 // Flat is one flat colour of a separation.
 type Flat struct {
 	ID     FlatID      `json:"id"`

@@ -14,6 +14,8 @@ type Separation struct {
 	Beside []uint8 // index into Flats, or None
 	Cover  []uint8 // 128..255
 	Flats  []Flat
+	// Built is true where metal was added to what was drawn; nil when none was.
+	Built []bool
 }
 
 // NewSeparation returns a separation of one label everywhere, fully covered.

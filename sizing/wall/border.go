@@ -1,0 +1,226 @@
+package wall
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+func sqrt(x float64) float64 { return math.Sqrt(x) }
+
+// border is where two enamels touch, or an enamel and what lies outside, with
+// no metal between: all stretches of one pair of parts.
+type border struct {
+	a, b   int32 // parts, a < b; b is -1 for what lies outside
+	length float64
+	x, y   float64 // middle of the longest stretch
+	box    [4]float64
+	path   []float32 // of the longest stretch
+	points []int32   // corners of pixels, as indices into a raster of w+1 by h+1
+}
+
+// borders walks over every corner where pixels meet and notes which enamels
+// touch there.
+func (m *Measured) borders() {
+	b := &bordering{m: m, found: map[[2]int32]*border{}}
+	w, h := m.v.w, m.v.h
+	above, below := make([]uint8, w+2), make([]uint8, w+2)
+	for x := range above {
+		above[x], below[x] = outside, outside
+	}
+	for y := 0; y <= h; y++ {
+		copy(above, below)
+		if y < h {
+			copy(below[1:], m.v.class[y*w:y*w+w])
+		} else {
+			for x := range below {
+				below[x] = outside
+			}
+		}
+		b.row(y, above, below)
+	}
+	all := b.all()
+	traceBorders(all, w, h)
+	for i := range all {
+		if all[i].b < 0 {
+			m.open = append(m.open, all[i])
+		} else {
+			m.touches = append(m.touches, all[i])
+		}
+	}
+}
+
+type bordering struct {
+	m     *Measured
+	found map[[2]int32]*border
+	last  *border
+	key   [2]int32
+}
+
+// row looks at the corners (0..w, y): above[x], above[x+1], below[x] and
+// below[x+1] are the four pixels round corner x.
+func (b *bordering) row(y int, above, below []uint8) {
+	e := &b.m.v.enamel
+	for x := 0; x+1 < len(above); x++ {
+		p, q, r, s := above[x], above[x+1], below[x], below[x+1]
+		if p == q && p == r && p == s {
+			continue
+		}
+		if !e[p] && !e[q] && !e[r] && !e[s] {
+			continue
+		}
+		b.corner(x, y, [4]uint8{p, q, s, r})
+	}
+}
+
+// touching says whether a side between two classes lacks its metal.
+func (b *bordering) touching(p, q uint8) bool {
+	e := &b.m.v.enamel
+	return p != q && (e[p] && (e[q] || q == outside) || e[q] && p == outside)
+}
+
+// corner adds the length of border that passes a corner, whose four pixels are
+// given going round. A side seen from both its ends counts half at each.
+func (b *bordering) corner(x, y int, c [4]uint8) {
+	var pairs [4][2]int32
+	n := 0
+	var sides [4]int
+	for k := 0; k < 4; k++ {
+		p, q := c[k], c[(k+1)&3]
+		if !b.touching(p, q) {
+			continue
+		}
+		pair := [2]int32{b.part(x, y, k, p), b.part(x, y, (k+1)&3, q)}
+		if pair[0] > pair[1] {
+			pair[0], pair[1] = pair[1], pair[0]
+		}
+		if pair[0] < 0 {
+			pair[0], pair[1] = pair[1], pair[0]
+		}
+		at := 0
+		for at < n && pairs[at] != pair {
+			at++
+		}
+		if at == n {
+			pairs[n] = pair
+			n++
+		}
+		sides[at] |= 1 << k
+	}
+	for k := 0; k < n; k++ {
+		b.add(x, y, pairs[k], cornerLength[sides[k]])
+	}
+}
+
+// cornerLength is the length of border at a corner by which of its four sides
+// belong to it: half a side, straight across, round a bend, or both diagonals.
+var cornerLength = func() (t [16]float64) {
+	for s := range t {
+		n := s&1 + s>>1&1 + s>>2&1 + s>>3&1
+		switch {
+		case n == 1:
+			t[s] = sideStep / 2
+		case n == 2 && (s == 5 || s == 10):
+			t[s] = sideStep
+		case n == 2:
+			t[s] = cornerStep / 2
+		case n > 2:
+			t[s] = cornerStep
+		}
+	}
+	return t
+}()
+
+// part returns the part of the k-th pixel round a corner, -1 for outside.
+func (b *bordering) part(x, y, k int, class uint8) int32 {
+	if class == outside {
+		return -1
+	}
+	px := x - 1 + (k+1)>>1&1
+	py := y - 1 + k>>1
+	return b.m.parts.At(px, py)
+}
+
+func (b *bordering) add(x, y int, pair [2]int32, length float64) {
+	if b.last == nil || b.key != pair {
+		if b.found[pair] == nil {
+			b.found[pair] = &border{a: pair[0], b: pair[1], box: [4]float64{math.MaxFloat64, math.MaxFloat64, 0, 0}}
+		}
+		b.last, b.key = b.found[pair], pair
+	}
+	t := b.last
+	t.length += length
+	fx, fy := float64(x), float64(y)
+	t.box = [4]float64{min(t.box[0], fx), min(t.box[1], fy), max(t.box[2], fx), max(t.box[3], fy)}
+	t.points = append(t.points, int32(y*(b.m.v.w+1)+x))
+}
+
+// all returns the borders in the order of their parts.
+func (b *bordering) all() []border {
+	all := make([]border, 0, len(b.found))
+	for _, t := range b.found {
+		all = append(all, *t)
+	}
+	slices.SortFunc(all, func(p, q border) int {
+		return cmp.Or(cmp.Compare(p.a, q.a), cmp.Compare(p.b, q.b))
+	})
+	return all
+}
+
+// traceBorders draws the longest stretch of each border as one stroke.
+func traceBorders(all []border, w, h int) {
+	var points []point
+	for k := range all {
+		for _, c := range all[k].points {
+			points = append(points, point{x: c % int32(w+1), y: c / int32(w+1), part: int32(k)})
+		}
+		all[k].points = nil
+	}
+	slices.SortStableFunc(points, func(p, q point) int { return int(p.part - q.part) })
+	g := newGraph(points, w+1, h+1)
+	in := make([]bool, len(points))
+	for i := range in {
+		in[i] = true
+	}
+	longest := make([]piece, len(all))
+	for _, p := range g.pieces(in) {
+		k := g.points[p[0]].part
+		if len(p) > len(longest[k]) {
+			longest[k] = p
+		}
+	}
+	walk := newWalker(&g)
+	for k, p := range longest {
+		all[k].path = walk.tour(p, twigPx)
+		for i := range all[k].path {
+			all[k].path[i] -= 0.5 // corners of pixels, not centres
+		}
+		all[k].x, all[k].y = middleOf(all[k].path)
+	}
+}
+
+// twigPx is the shortest side branch, in pixels, that a stroke goes out for.
+const twigPx = 4
+
+// middleOf returns the point half way along a stroke.
+func middleOf(path []float32) (x, y float64) {
+	total := 0.0
+	for i := 2; i < len(path); i += 2 {
+		total += stretch(path, i)
+	}
+	half := total / 2
+	for i := 2; i < len(path); i += 2 {
+		d := stretch(path, i)
+		if d >= half && d > 0 {
+			t := half / d
+			return float64(path[i-2]) + t*float64(path[i]-path[i-2]), float64(path[i-1]) + t*float64(path[i+1]-path[i-1])
+		}
+		half -= d
+	}
+	return float64(path[0]), float64(path[1])
+}
+
+func stretch(path []float32, i int) float64 {
+	dx, dy := float64(path[i]-path[i-2]), float64(path[i+1]-path[i-1])
+	return math.Sqrt(dx*dx + dy*dy)
+}

@@ -1,0 +1,241 @@
+package wall
+
+import (
+	"math"
+	"slices"
+)
+
+// graph is a set of centreline points and who is whose neighbour.
+type graph struct {
+	points []point
+	first  []int32 // points[i] has the neighbours next[first[i]:first[i+1]]
+	next   []int32
+}
+
+// newGraph joins points of one class and part that touch, through corners too. A corner
+// is no link where two sides already lead there, so that lengths add up.
+func newGraph(points []point, w, h int) graph {
+	at := make([]int32, (w+2)*(h+2))
+	step := int32(w + 2)
+	place := func(p *point) int32 { return (p.y+1)*step + p.x + 1 }
+	for i := range points {
+		at[place(&points[i])] = int32(i + 1)
+	}
+	g := graph{points: points, first: make([]int32, 1, len(points)+1)}
+	for i := range points {
+		p := &points[i]
+		k := place(p)
+		same := func(d int32) bool {
+			n := at[k+d]
+			return n > 0 && points[n-1].class == p.class && points[n-1].part == p.part
+		}
+		for _, d := range [4]int32{-step, -1, 1, step} {
+			if same(d) {
+				g.next = append(g.next, at[k+d]-1)
+			}
+		}
+		for _, d := range [4][2]int32{{-1, -step}, {1, -step}, {-1, step}, {1, step}} {
+			if same(d[0]+d[1]) && !same(d[0]) && !same(d[1]) {
+				g.next = append(g.next, at[k+d[0]+d[1]]-1)
+			}
+		}
+		g.first = append(g.first, int32(len(g.next)))
+	}
+	return g
+}
+
+func (g *graph) of(i int32) []int32 { return g.next[g.first[i]:g.first[i+1]] }
+
+// Steps along a chain of pixels, weighted so that a straight line of any
+// direction has its true length on average (Kulpa 1977).
+const (
+	sideStep   = 0.948
+	cornerStep = 1.343
+)
+
+func (g *graph) step(i, j int32) float64 {
+	if g.points[i].x != g.points[j].x && g.points[i].y != g.points[j].y {
+		return cornerStep
+	}
+	return sideStep
+}
+
+// thicken finds tau, the local thickness of Hildebrand and Rueegsegger (1997),
+// at every point: each point's disc, the widest first, is laid over the
+// centreline that lies within it and is connected within it.
+func (g *graph) thicken() {
+	order := make([]int32, len(g.points))
+	for i := range order {
+		order[i] = int32(i)
+	}
+	slices.SortStableFunc(order, func(a, b int32) int {
+		wa, wb := g.points[a].width, g.points[b].width
+		switch {
+		case wa > wb:
+			return -1
+		case wa < wb:
+			return 1
+		}
+		return 0
+	})
+	seen := make([]int32, len(g.points))
+	var queue []int32
+	for _, q := range order {
+		queue = g.lay(q, seen, queue[:0])
+	}
+}
+
+// lay covers what lies within the disc of point q.
+func (g *graph) lay(q int32, seen, queue []int32) []int32 {
+	c := g.points[q]
+	r2 := c.width * c.width / 4
+	queue, seen[q] = append(queue, q), q+1
+	for k := 0; k < len(queue); k++ {
+		p := &g.points[queue[k]]
+		if p.tau < c.width {
+			p.tau = c.width
+		}
+		for _, n := range g.of(queue[k]) {
+			if seen[n] == q+1 {
+				continue
+			}
+			seen[n] = q + 1
+			dx, dy := float32(g.points[n].x-c.x), float32(g.points[n].y-c.y)
+			if dx*dx+dy*dy <= r2 {
+				queue = append(queue, n)
+			}
+		}
+	}
+	return queue
+}
+
+// extent is the reach of a connected piece of centreline.
+type extent struct {
+	x0, y0, x1, y1 int32
+	bad            float32 // limit at which it became a finding, or never
+}
+
+var never = float32(math.Inf(1))
+
+// reach is the length of centreline that a piece has at least, in pixels.
+func (e *extent) reach() float64 {
+	dx, dy := float64(e.x1-e.x0+1), float64(e.y1-e.y0+1)
+	return math.Sqrt(float64(dx*dx)+float64(dy*dy)) - cornerOfPixel
+}
+
+// cornerOfPixel takes back what counting whole pixels adds to a diagonal.
+const cornerOfPixel = 0.41
+
+// grow lets the limit rise from 0: points join as it passes their thickness,
+// pieces join as they touch, and a piece longer than the limit is a finding
+// from then on. So what fails at a limit fails at every greater one.
+func (g *graph) grow() {
+	order := make([]int32, len(g.points))
+	for i := range order {
+		order[i] = int32(i)
+		g.points[i].bad = never
+	}
+	slices.SortStableFunc(order, func(a, b int32) int {
+		ta, tb := g.points[a].tau, g.points[b].tau
+		switch {
+		case ta < tb:
+			return -1
+		case ta > tb:
+			return 1
+		}
+		return 0
+	})
+	t := newTree(len(g.points))
+	for _, i := range order {
+		t.add(g, i)
+	}
+	for i := range g.points {
+		g.points[i].bad = t.badOf(int32(i), g)
+	}
+}
+
+// tree is a union of pieces that remembers when each came to be bad.
+type tree struct {
+	parent []int32
+	piece  []extent
+	// since is the limit at which a node was joined to its parent.
+	since []float32
+}
+
+func newTree(n int) *tree {
+	t := &tree{parent: make([]int32, n), piece: make([]extent, n), since: make([]float32, n)}
+	for i := range t.parent {
+		t.parent[i] = -1
+		t.since[i] = never
+	}
+	return t
+}
+
+// root follows parents; paths stay short because pieces join by size of box.
+func (t *tree) root(i int32) int32 {
+	for t.parent[i] != i {
+		i = t.parent[i]
+	}
+	return i
+}
+
+func (t *tree) add(g *graph, i int32) {
+	p := &g.points[i]
+	t.parent[i] = i
+	t.piece[i] = extent{x0: p.x, y0: p.y, x1: p.x, y1: p.y, bad: never}
+	for _, n := range g.of(i) {
+		if t.parent[n] >= 0 && g.points[n].group == p.group {
+			t.join(t.root(i), t.root(n), p.tau)
+		}
+	}
+	r := &t.piece[t.root(i)]
+	if r.bad == never && r.reach() >= float64(p.tau) {
+		r.bad = p.tau
+	}
+}
+
+func (t *tree) join(a, b int32, at float32) {
+	if a == b {
+		return
+	}
+	pa, pb := &t.piece[a], &t.piece[b]
+	if pa.size() < pb.size() {
+		a, b, pa, pb = b, a, pb, pa
+	}
+	pa.x0, pa.y0 = min(pa.x0, pb.x0), min(pa.y0, pb.y0)
+	pa.x1, pa.y1 = max(pa.x1, pb.x1), max(pa.y1, pb.y1)
+	if pb.bad < never && pa.bad == never {
+		pa.bad = at
+	}
+	t.parent[b], t.since[b] = a, at
+}
+
+func (e *extent) size() int32 { return (e.x1 - e.x0) + (e.y1 - e.y0) }
+
+// badOf returns the limit from which a point's piece is a finding: the first
+// on its way to the root at which its piece is bad.
+func (t *tree) badOf(i int32, g *graph) float32 {
+	best := never
+	joined := g.points[i].tau
+	for {
+		if b := max(joined, t.piece[i].bad); b < best {
+			best = b
+		}
+		if t.parent[i] == i {
+			return best
+		}
+		joined = max(joined, t.since[i])
+		i = t.parent[i]
+	}
+}
+
+// least returns the limit above which something of the group first fails.
+func (g *graph) least(group uint8) float32 {
+	least := never
+	for i := range g.points {
+		if p := &g.points[i]; p.group == group {
+			least = min(least, p.bad)
+		}
+	}
+	return least
+}

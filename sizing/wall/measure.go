@@ -1,0 +1,189 @@
+// Package wall says what a die can hold of a flat drawing: how wide every metal
+// line and every area of enamel is, where metal is missing between colours, and
+// what the drawing looks like once missing metal is built.
+package wall
+
+import (
+	"fmt"
+
+	"badgewright/reduce"
+	"badgewright/reduce/mask"
+)
+
+// Measured is every width of a separation along its centrelines, in working
+// pixels, found once and without any size. It is not to be changed.
+type Measured struct {
+	s       *reduce.Separation
+	v       *view
+	lines   graph // centrelines of metal and enamel
+	parts   *mask.Components
+	area    []float64 // of each part, px2, to the true edge
+	middle  [][2]float64
+	boxes   [][4]float64
+	touches []border
+	open    []border
+	// least is, for each group, the limit in px above which a place of it fails.
+	least [groups]float32
+	// shaky is how far a width may be wrong, in px.
+	shaky float64
+}
+
+// point is one pixel of a centreline. Widths are in pixels.
+type point struct {
+	x, y  int32
+	width float32 // between the two nearest edges
+	tau   float32 // diameter of the largest disc that fits and covers the pixel
+	bad   float32 // the limit from which the pixel is part of a finding
+	part  int32
+	class uint8
+	group uint8
+	mixed bool // both edges are placed by cover, finer than a pixel
+}
+
+// The groups of centrelines that are judged alike.
+const (
+	lineGroup = iota // metal
+	rimGroup         // metal along the outline, enamel on its other side
+	areaGroup        // enamel
+	groups
+)
+
+// Measure finds, once and without any size, how wide every metal line and every
+// enamel area is along its centreline. p may be nil.
+func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
+	if s.W > mask.GreatestSide || s.H > mask.GreatestSide || len(s.Labels) != s.W*s.H {
+		return nil, fmt.Errorf("wall: cannot measure a raster of %d x %d", s.W, s.H)
+	}
+	tell := func(share float64) error {
+		if p == nil {
+			return nil
+		}
+		return p(share, "measuring lines and areas")
+	}
+	v := newView(s)
+	m := &Measured{s: s, v: v}
+	if err := tell(0.1); err != nil {
+		return nil, err
+	}
+	f := mask.Others(v.class, v.w, v.h, &v.exempt)
+	if err := tell(0.5); err != nil {
+		return nil, err
+	}
+	ridge := mask.Ridge(v.class, f, &v.exempt)
+	if err := tell(0.7); err != nil {
+		return nil, err
+	}
+	var eight [256]bool
+	eight[metal] = true
+	m.parts = mask.Connect(v.class, v.w, v.h, &eight)
+	m.weighParts()
+	m.lines = newGraph(m.pointsOf(ridge), v.w, v.h)
+	if err := tell(0.8); err != nil {
+		return nil, err
+	}
+	m.lines.thicken()
+	m.lines.grow()
+	for g := range m.least {
+		m.least[g] = m.lines.least(uint8(g))
+	}
+	m.shaky = errorOf(m.lines.points)
+	m.borders()
+	return m, tell(1)
+}
+
+// pointsOf measures the width at every centreline pixel.
+func (m *Measured) pointsOf(ridge []mask.RidgePoint) []point {
+	points := make([]point, len(ridge))
+	for i := range ridge {
+		r := &ridge[i]
+		a := m.v.edgeNear(int(r.AX), int(r.AY), r.Label)
+		b := m.v.edgeNear(int(r.BX), int(r.BY), r.Label)
+		x, y := float64(r.X), float64(r.Y)
+		points[i] = point{
+			x: r.X, y: r.Y, class: r.Label,
+			width: float32(a.distance(x, y) + b.distance(x, y)),
+			group: m.groupOf(r),
+			part:  m.parts.At(int(r.X), int(r.Y)),
+			mixed: m.soft(r),
+		}
+	}
+	return points
+}
+
+// soft says whether cover places an edge of a centreline pixel.
+func (m *Measured) soft(r *mask.RidgePoint) bool {
+	return m.softNear(r.AX, r.AY) && m.softNear(r.BX, r.BY)
+}
+
+func (m *Measured) softNear(x, y int32) bool {
+	for dy := -1; dy <= 1; dy++ {
+		for dx := -1; dx <= 1; dx++ {
+			if m.v.mixed(int(x)+dx, int(y)+dy) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (m *Measured) groupOf(r *mask.RidgePoint) uint8 {
+	if r.Label != metal {
+		return areaGroup
+	}
+	a, b := m.v.at(int(r.AX), int(r.AY)) == outside, m.v.at(int(r.BX), int(r.BY)) == outside
+	if a != b {
+		return rimGroup
+	}
+	return lineGroup
+}
+
+// weighParts finds area, middle and box of every part. A pixel that holds two
+// classes gives each its share.
+func (m *Measured) weighParts() {
+	n := len(m.parts.Label)
+	m.area, m.middle, m.boxes = make([]float64, n), make([][2]float64, n), make([][4]float64, n)
+	for k := range m.boxes {
+		m.boxes[k] = [4]float64{float64(m.v.w), float64(m.v.h), 0, 0}
+	}
+	for y := 0; y < m.v.h; y++ {
+		for _, r := range m.parts.Runs[m.parts.Row[y]:m.parts.Row[y+1]] {
+			n := float64(r.X1 - r.X0)
+			m.area[r.Comp] += n
+			m.middle[r.Comp][0] += n * float64(r.X0+r.X1) / 2
+			m.middle[r.Comp][1] += n * (float64(y) + 0.5)
+			b := &m.boxes[r.Comp]
+			b[0], b[1] = min(b[0], float64(r.X0)), min(b[1], float64(y))
+			b[2], b[3] = max(b[2], float64(r.X1)), max(b[3], float64(y+1))
+		}
+	}
+	for k := range m.middle {
+		m.middle[k][0] /= m.area[k]
+		m.middle[k][1] /= m.area[k]
+	}
+	m.shareMixed()
+}
+
+func (m *Measured) shareMixed() {
+	w := m.v.w
+	for i, c := range m.s.Cover {
+		if c == 255 || !m.v.mixed(i%w, i/w) {
+			continue
+		}
+		lost := 1 - float64(c)/255
+		m.area[m.parts.At(i%w, i/w)] -= lost
+		if k := m.partBeside(i%w, i/w, m.v.of[m.s.Beside[i]]); k >= 0 {
+			m.area[k] += lost
+		}
+	}
+}
+
+// partBeside returns the part of a class that touches a pixel, or -1.
+func (m *Measured) partBeside(x, y int, class uint8) int32 {
+	for _, d := range [8][2]int{{-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}} {
+		nx, ny := x+d[0], y+d[1]
+		if nx >= 0 && ny >= 0 && nx < m.v.w && ny < m.v.h && m.v.class[ny*m.v.w+nx] == class {
+			return m.parts.At(nx, ny)
+		}
+	}
+	return -1
+}

@@ -1,0 +1,149 @@
+package wall
+
+import "badgewright/reduce"
+
+// outside is the class of everything that is not part of the pin; metal is the
+// class of all metal flats together. Every other class is the label of a flat.
+const (
+	outside uint8 = reduce.None
+	metal   uint8 = 254
+)
+
+// view is a separation as a drafter sees it: metal is one thing, so is what
+// lies outside, and printed detail belongs to the area around it.
+type view struct {
+	s       *reduce.Separation
+	w, h    int
+	class   []uint8    // of each pixel, by its majority
+	of      [256]uint8 // class of each label
+	printed [256]bool
+	enamel  [256]bool // by class
+	exempt  [256]bool // by class: not measured
+}
+
+func newView(s *reduce.Separation) *view {
+	v := &view{s: s, w: s.W, h: s.H, class: make([]uint8, len(s.Labels))}
+	any := false
+	for l := range v.of {
+		v.of[l] = outside
+	}
+	for l, f := range s.Flats {
+		switch f.Role {
+		case reduce.Metal:
+			v.of[l] = metal
+		case reduce.CutOut:
+			v.of[l] = outside
+		case reduce.Printed:
+			v.of[l], v.printed[l], v.exempt[l], any = uint8(l), true, true, true
+		default:
+			v.of[l], v.enamel[l] = uint8(l), true
+		}
+	}
+	v.exempt[outside] = true
+	for i, l := range s.Labels {
+		v.class[i] = v.of[l]
+	}
+	if any {
+		v.unprint()
+	}
+	return v
+}
+
+// unprint gives printed pixels to the nearest enamel or metal they touch, ring
+// by ring; printed detail that touches neither stays as it is.
+func (v *view) unprint() {
+	var ring, next []int32
+	for i, c := range v.class {
+		if !v.printed[c] {
+			continue
+		}
+		if v.neighbour(int32(i)) != outside {
+			ring = append(ring, int32(i))
+		}
+	}
+	taken := make([]uint8, 0, len(ring))
+	for len(ring) > 0 {
+		taken = taken[:0]
+		for _, i := range ring {
+			taken = append(taken, v.neighbour(i))
+		}
+		next = next[:0]
+		for k, i := range ring {
+			v.class[i] = taken[k]
+		}
+		for _, i := range ring {
+			next = v.printedBeside(next, i)
+		}
+		ring, next = next, ring
+	}
+}
+
+// neighbour returns the lowest class beside pixel i that is no print, or outside.
+func (v *view) neighbour(i int32) uint8 {
+	best := outside
+	x, y := int(i)%v.w, int(i)/v.w
+	for _, d := range [4][2]int{{-1, 0}, {1, 0}, {0, -1}, {0, 1}} {
+		if c := v.at(x+d[0], y+d[1]); !v.printed[c] && c < best {
+			best = c
+		}
+	}
+	return best
+}
+
+// printedBeside appends the printed neighbours of i that are not yet listed:
+// each is listed by the first of its neighbours alone.
+func (v *view) printedBeside(list []int32, i int32) []int32 {
+	x, y := int(i)%v.w, int(i)/v.w
+	for _, d := range [4][2]int{{-1, 0}, {1, 0}, {0, -1}, {0, 1}} {
+		if c := v.at(x+d[0], y+d[1]); v.printed[c] {
+			n := i + int32(d[1]*v.w+d[0])
+			if len(list) == 0 || list[len(list)-1] != n {
+				list = append(list, n)
+			}
+		}
+	}
+	return list
+}
+
+// at returns the class of a pixel; off the raster is outside.
+func (v *view) at(x, y int) uint8 {
+	if x < 0 || y < 0 || x >= v.w || y >= v.h {
+		return outside
+	}
+	return v.class[y*v.w+x]
+}
+
+// cover returns how much of a pixel, 0..1, belongs to a class.
+func (v *view) cover(x, y int, class uint8) float64 {
+	if x < 0 || y < 0 || x >= v.w || y >= v.h {
+		if class == outside {
+			return 1
+		}
+		return 0
+	}
+	i := y*v.w + x
+	s := v.s
+	a, b := v.class[i], v.of[s.Beside[i]]
+	if v.printed[s.Labels[i]] || v.printed[s.Beside[i]] {
+		b = a
+	}
+	c := float64(s.Cover[i]) / 255
+	switch {
+	case a == class && b == class:
+		return 1
+	case a == class:
+		return c
+	case b == class:
+		return 1 - c
+	}
+	return 0
+}
+
+// mixed says whether a pixel holds two classes.
+func (v *view) mixed(x, y int) bool {
+	if x < 0 || y < 0 || x >= v.w || y >= v.h {
+		return false
+	}
+	i := y*v.w + x
+	return v.s.Cover[i] < 255 && v.of[v.s.Beside[i]] != v.class[i]
+}
