@@ -1,0 +1,97 @@
+package fit
+
+import (
+	"fmt"
+
+	"badgewright/reduce"
+	"badgewright/sizing/run"
+)
+
+// Buy is one count of enamels: what is lost to the eye and what it costs.
+type Buy struct {
+	reduce.Loss
+	Total, PerPiece string // money as shown; empty when the list cannot say
+	Words           string // the step from the count before
+}
+
+// Buys prices an item at every count for which the loss is known.
+func Buys(list run.PriceList, item run.Item, losses []reduce.Loss) []Buy {
+	rows := make([]Buy, 0, len(losses))
+	var before *run.Quote
+	for i, l := range losses {
+		row := Buy{Loss: l}
+		item.Enamels = l.Count
+		q, err := run.Price(list, []run.Item{item})
+		if err == nil {
+			row.Total, row.PerPiece = run.Amount(q.Total, q), run.About(q.PerPiece, q)
+		}
+		if i > 0 {
+			row.Words = step(losses[i-1], l, before, &q, err)
+		}
+		rows = append(rows, row)
+		before = nil
+		if err == nil {
+			before = &q
+		}
+	}
+	return rows
+}
+
+// step puts into words what one more enamel costs and what it brings.
+func step(from, to reduce.Loss, before, now *run.Quote, err error) string {
+	cost := "price not known"
+	if before != nil && err == nil {
+		cost = run.Step(*before, *now)
+	}
+	return fmt.Sprintf("%s enamel: %s; %s", ordinal(to.Count), cost, gain(from, to))
+}
+
+// The words for how much closer the worst-matched tenth of the picture comes
+// change at these ratios of loss (this tool's choice).
+const (
+	noBetter     = 0.97
+	littleCloser = 0.80
+	closer       = 0.60
+)
+
+// sameToTheEye is a CIEDE2000 difference under which two flat colours side by
+// side are seldom told apart (this tool's choice, near the usual "just
+// noticeable" of about 1).
+const sameToTheEye = 1.0
+
+func gain(from, to reduce.Loss) string {
+	if from.Worst < sameToTheEye {
+		return "nothing more to see"
+	}
+	if to.Worst < sameToTheEye {
+		return "now every colour is as you drew it"
+	}
+	switch r := to.Worst / from.Worst; {
+	case r > noBetter:
+		return "hardly anything to see"
+	case r > littleCloser:
+		return "the worst-matched tenth of the picture gets a little closer"
+	case r > closer:
+		return "the worst-matched tenth of the picture gets clearly closer"
+	default:
+		return "the worst-matched tenth of the picture gets " + times(from.Worst/to.Worst) + " as close"
+	}
+}
+
+func times(ratio float64) string {
+	switch {
+	case ratio < 2.5:
+		return "twice"
+	default:
+		return fmt.Sprintf("%.0f times", ratio)
+	}
+}
+
+var ordinals = []string{"no", "A first", "A second", "A third", "A fourth", "A fifth", "A sixth", "A seventh", "An eighth", "A ninth", "A tenth", "An eleventh", "A twelfth"}
+
+func ordinal(n int) string {
+	if n < len(ordinals) {
+		return ordinals[n]
+	}
+	return fmt.Sprintf("Number %d", n)
+}

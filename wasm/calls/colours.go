@@ -1,0 +1,87 @@
+package calls
+
+import (
+	"badgewright/reduce"
+	"badgewright/reduce/colour"
+	"badgewright/sizing"
+	"badgewright/sizing/fit"
+	"badgewright/wasm/wire"
+)
+
+// flats reduces a drawing; the label map comes as one byte a pixel.
+func flats(s *Session, job Job, ask wire.FlatsAsk) (Reply, error) {
+	o, err := s.drawing(ask.Drawing, "", job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	b, _, err := s.baseOf(o, ask.Options)
+	if err != nil {
+		return Reply{}, err
+	}
+	return Reply{Answer: flatsOf(b), Bytes: b.sep.Labels}, nil
+}
+
+// flatsOf describes a flat drawing and finds where its callouts point.
+func flatsOf(b *base) wire.Flats {
+	if b.spots == nil {
+		b.spots = spotsOf(b.sep)
+	}
+	return wire.Flats{W: b.sep.W, H: b.sep.H, Count: enamels(b.sep), Flats: b.sep.Flats, Spots: b.spots}
+}
+
+func enamels(s *reduce.Separation) int {
+	n := 0
+	for _, f := range s.Flats {
+		if f.Role == reduce.Enamel {
+			n++
+		}
+	}
+	return n
+}
+
+// buys says, for every count of enamels, what is lost to the eye and what it costs.
+func buys(s *Session, job Job, ask wire.BuysAsk) (Reply, error) {
+	d, v, err := picked(&ask.Picked)
+	if err != nil {
+		return Reply{}, err
+	}
+	o, b, _, err := s.designBase(d, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	scale, err := scaleOf(d, b)
+	if err != nil {
+		return Reply{}, err
+	}
+	losses, err := o.found.Losses(d.Edits)
+	if err != nil {
+		return Reply{}, err
+	}
+	list, err := listOf(&ask.Picked.Project)
+	if err != nil {
+		return Reply{}, err
+	}
+	back, err := s.backOf(d, b, scale)
+	if err != nil {
+		return Reply{}, err
+	}
+	item := fit.Item(d, v, &sizing.Badge{Sep: b.sep, Scale: scale, Outline: b.box}, back.Chosen)
+	answer := wire.Buys{Included: list.Included, Rows: []wire.Buy{}}
+	for _, r := range fit.Buys(list, item, losses) {
+		answer.Rows = append(answer.Rows, wire.Buy{
+			Count: r.Count, Mean: r.Mean, Worst: r.Worst, Total: r.Total, PerPiece: r.PerPiece,
+			Words: r.Words, Swatches: swatches(r.Flats),
+		})
+	}
+	return Reply{Answer: answer}, nil
+}
+
+func swatches(flats []reduce.Flat) []colour.RGB8 {
+	all := []colour.RGB8{}
+	for _, f := range flats {
+		if f.Role == reduce.Enamel {
+			all = append(all, f.RGB)
+		}
+	}
+	return all
+}

@@ -1,0 +1,123 @@
+package calls
+
+import (
+	"fmt"
+	"math"
+
+	"badgewright/reduce"
+	"badgewright/sizing"
+	"badgewright/sizing/unit"
+	"badgewright/sizing/wall"
+	"badgewright/wasm/wire"
+)
+
+// header reads the start of a file, before anything is decoded.
+func header(_ *Session, job Job, ask wire.HeaderAsk) (Reply, error) {
+	h, err := reduce.ReadHeader(ask.FileName, ask.Size, job.Bytes)
+	if err != nil {
+		return Reply{}, err
+	}
+	w, ht := reduce.WorkingSize(h.W, h.H, reduce.WorkingLongSide)
+	space := "srgb"
+	if h.WideProfile {
+		space = "display-p3"
+	}
+	return Reply{Answer: wire.Header{Format: h.Format, W: h.W, H: h.H, Space: space, WorkW: w, WorkH: ht}}, nil
+}
+
+// open takes the pixels of a drawing and says what was found in it.
+func open(s *Session, job Job, ask wire.OpenAsk) (Reply, error) {
+	pix, err := pixels(job.Bytes, ask.W, ask.H)
+	if err != nil {
+		return Reply{}, err
+	}
+	d, err := reduce.NewDrawing(ask.W, ask.H, pix)
+	if err != nil {
+		return Reply{}, err
+	}
+	d.FileW, d.FileH = max(ask.FileW, ask.W), max(ask.FileH, ask.H)
+	if ask.Space == "display-p3" {
+		d.Clipped = reduce.FromDisplayP3(pix)
+	}
+	return s.Open(ask.ID, ask.FileName, d, ask.Ground, job.Progress)
+}
+
+// Open keeps a decoded drawing and says what was found in it. A drawing that
+// is refused leaves every other one as it was.
+func (s *Session) Open(id, fileName string, d *reduce.Drawing, choice reduce.GroundChoice, p reduce.Progress) (Reply, error) {
+	o, err := s.look(&opened{id: id, fileName: fileName, drawing: d, choice: choice}, p)
+	if err != nil {
+		return Reply{}, err
+	}
+	return s.describe(o, p)
+}
+
+// ground looks at an opened drawing again with another background.
+func ground(s *Session, job Job, ask wire.GroundAsk) (Reply, error) {
+	o, err := s.drawing(ask.Drawing, ask.Ground, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	return s.describe(o, job.Progress)
+}
+
+// describe says what was found in a drawing and proposes a design.
+func (s *Session) describe(o *opened, p reduce.Progress) (Reply, error) {
+	count, reason := o.found.Suggested()
+	d := blankDesign()
+	d.Name = nameFrom(o.fileName)
+	d.Drawings = []sizing.DrawingRef{{ID: o.id, FileName: o.fileName, Ground: o.choice}}
+	d.Colours = min(max(count, 1), reduce.MaxCount)
+	b, _, err := s.baseOf(o, reduce.Options{Count: d.Colours, Edits: d.Edits})
+	if err != nil {
+		return Reply{}, err
+	}
+	d.Recipes = wall.Suggest(b.sep)
+	m, err := b.widths(p)
+	if err != nil {
+		return Reply{}, err
+	}
+	d.Size = proposedSize(m.HoldsFrom(b.box, sizing.ByLongest, d.Limits))
+	return Reply{Answer: wire.Opened{
+		Drawing: o.id, W: o.drawing.W, H: o.drawing.H,
+		Ground: o.ground.Found, GroundRGB: o.ground.RGB, GroundNote: o.ground.Note,
+		Clipped: o.drawing.Clipped, Suggested: count, Reason: reason, Lined: o.found.Lined(),
+		Notes: notesOn(o), Design: d,
+	}}, nil
+}
+
+// The usual lapel pin is 32 to 38 mm long (common practice, no published
+// source): a first size is taken from that range, larger only within it.
+const (
+	usualLeast    unit.MM = 32
+	usualGreatest unit.MM = 38
+)
+
+// proposedSize is the smallest usual size that holds, in whole millimetres.
+func proposedSize(holds unit.MM) sizing.Size {
+	mm := unit.MM(math.Ceil(float64(holds)))
+	return sizing.Size{MM: min(max(mm, usualLeast), usualGreatest), By: sizing.ByLongest}
+}
+
+// notesOn says what an artist should know of a drawing that was opened.
+func notesOn(o *opened) []string {
+	notes := []string{}
+	d := o.drawing
+	if d.FileW > d.W {
+		notes = append(notes, fmt.Sprintf("The file is %d x %d px; the tool thinks at %d x %d px.", d.FileW, d.FileH, d.W, d.H))
+	}
+	if d.Clipped >= 0.0005 {
+		notes = append(notes, fmt.Sprintf("%.1f %% of the drawing has colours brighter than sRGB can hold; they were taken to the nearest it can.", 100*d.Clipped))
+	}
+	if o.found.Lined() {
+		notes = append(notes, "The dark lines became raised metal, so they are not counted as a colour. They will look like the plating, not like ink.")
+	}
+	if max(d.W, d.H) < smallDrawing {
+		notes = append(notes, fmt.Sprintf("This drawing is only %d x %d px. Thin lines may not be told apart; bring one of at least %d px.", d.W, d.H, smallDrawing))
+	}
+	return notes
+}
+
+// smallDrawing is the long side under which a 0.2 mm line of a 32 mm pin is
+// less than three pixels wide.
+const smallDrawing = 480

@@ -1,0 +1,73 @@
+package calls
+
+import (
+	"path"
+	"strings"
+
+	"badgewright/reduce"
+	"badgewright/sizing"
+	"badgewright/sizing/run"
+	"badgewright/wasm/wire"
+)
+
+// hello says everything that never changes.
+func hello(_ *Session, _ Job, _ wire.HelloAsk) (Reply, error) {
+	return Reply{Answer: wire.Hello{
+		MaxCount:        reduce.MaxCount,
+		WorkingLongSide: reduce.WorkingLongSide,
+		HeaderBytes:     reduce.HeaderBytes,
+		Platings:        sizing.Platings(),
+		Blank:           BlankProject(),
+		Limits:          usualLimits(),
+	}}, nil
+}
+
+// BlankProject is an order with the default price list and one empty design.
+func BlankProject() wire.Project {
+	list := run.Default()
+	return wire.Project{Format: wire.Format, Order: wire.Order{
+		Name:       "New order",
+		Designs:    []sizing.Design{blankDesign()},
+		PriceLists: []run.PriceList{list},
+		PriceList:  list.ID,
+	}}
+}
+
+// blankDesign is a design before any drawing: the usual soft enamel lapel pin
+// in a first run of a hundred (common practice, no published source).
+func blankDesign() sizing.Design {
+	return sizing.Design{
+		ID: "design-1", Name: "Untitled",
+		Drawings: []sizing.DrawingRef{}, Colours: 4,
+		Edits: []reduce.Edit{}, Recipes: []sizing.Recipe{},
+		Size:   sizing.Size{MM: usualLeast, By: sizing.ByLongest},
+		Making: sizing.Struck, Fill: sizing.Soft,
+		Limits: sizing.DefaultLimits(sizing.Struck, sizing.Soft),
+		Base:   sizing.Iron, Thickness: 1.5,
+		Versions: []sizing.Version{{ID: "version-1", Name: "First", Plating: "gold", Colours: []sizing.VersionColour{}, Quantity: 100}},
+	}
+}
+
+func usualLimits() []wire.LimitsFor {
+	var all []wire.LimitsFor
+	for _, m := range []sizing.Making{sizing.Struck, sizing.Cast} {
+		for _, f := range []sizing.Fill{sizing.Soft, sizing.Hard, sizing.Unfilled} {
+			all = append(all, wire.LimitsFor{Making: m, Fill: f, Limits: sizing.DefaultLimits(m, f)})
+		}
+	}
+	return all
+}
+
+// nameFrom makes a design's first name from its file's: no folder, no ending,
+// spaces for joints.
+func nameFrom(fileName string) string {
+	base := path.Base(strings.ReplaceAll(fileName, `\`, "/"))
+	base = strings.TrimSuffix(base, path.Ext(base))
+	words := strings.Fields(strings.NewReplacer("_", " ", "-", " ").Replace(base))
+	if len(words) == 0 {
+		return "Untitled"
+	}
+	name := strings.Join(words, " ")
+	first := []rune(name)
+	return strings.ToUpper(string(first[:1])) + string(first[1:])
+}

@@ -1,0 +1,190 @@
+//go:build !js
+
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"os"
+
+	"badgewright/reduce"
+	"badgewright/sizing"
+	"badgewright/wasm/calls"
+	"badgewright/wasm/wire"
+)
+
+// request is one line in. Beside the call and what it asks for, it may name
+// files: a drawing to open, and pictures to write. Set and Version are merged
+// into the design and version in hand.
+type request struct {
+	Call    string                     `json:"call"`
+	Ask     map[string]json.RawMessage `json:"ask"`
+	File    string                     `json:"file"`    // open: PNG, JPEG, WebP or GIF to read
+	Cap     int                        `json:"cap"`     // open: long side of the working raster, px
+	Labels  string                     `json:"labels"`  // flats: write the label map, grey PNG, 255 is background
+	Reduced string                     `json:"reduced"` // flats: write the reduced drawing, PNG
+	PNG     string                     `json:"png"`     // picture: write it, PNG
+	Set     json.RawMessage            `json:"set"`
+	Version json.RawMessage            `json:"version"`
+}
+
+// response is one line out.
+type response struct {
+	Call   string        `json:"call,omitempty"`
+	Answer any           `json:"answer,omitempty"`
+	Error  *wire.Failure `json:"error,omitempty"`
+}
+
+// desk keeps what the page would keep: the design in hand, so that a line
+// need not repeat it.
+type desk struct {
+	session *calls.Session
+	picked  wire.Picked
+}
+
+func newDesk(s *calls.Session) *desk {
+	return &desk{session: s, picked: wire.Picked{Project: calls.BlankProject()}}
+}
+
+func (d *desk) answer(line []byte) response {
+	var r request
+	if err := json.Unmarshal(line, &r); err != nil {
+		return failed("", &reduce.Refusal{What: "This line is not a JSON object: " + err.Error() + ".", Do: "Send one object a line."})
+	}
+	if err := d.set(&r); err != nil {
+		return failed(r.Call, err)
+	}
+	if r.Call == "" {
+		return response{Answer: d.picked}
+	}
+	reply, err := d.do(&r)
+	if err != nil {
+		return failed(r.Call, err)
+	}
+	return response{Call: r.Call, Answer: reply.Answer}
+}
+
+func failed(call string, err error) response {
+	f := calls.FailureOf(err)
+	return response{Call: call, Error: &f}
+}
+
+// set merges what a line sets into the design and version in hand.
+func (d *desk) set(r *request) error {
+	for _, part := range []struct {
+		json json.RawMessage
+		into any
+	}{{r.Set, d.design()}, {r.Version, &d.design().Versions[d.picked.Version]}} {
+		if len(part.json) == 0 {
+			continue
+		}
+		if err := json.Unmarshal(part.json, part.into); err != nil {
+			return &reduce.Refusal{What: "What this line sets cannot be read: " + err.Error() + "."}
+		}
+	}
+	return nil
+}
+
+func (d *desk) design() *sizing.Design { return &d.picked.Project.Order.Designs[d.picked.Design] }
+
+func (d *desk) do(r *request) (calls.Reply, error) {
+	if r.Call == "open" {
+		return d.open(r)
+	}
+	ask, err := d.fill(r)
+	if err != nil {
+		return calls.Reply{}, err
+	}
+	job := calls.Job{}
+	if r.Call == "header" && r.File != "" {
+		if job.Bytes, err = head(r.File); err != nil {
+			return calls.Reply{}, err
+		}
+	}
+	reply, err := d.session.Do(r.Call, ask, job)
+	if err != nil {
+		return reply, err
+	}
+	return reply, d.write(r, reply)
+}
+
+// open reads a drawing from a file and takes the proposed design in hand.
+func (d *desk) open(r *request) (calls.Reply, error) {
+	var ask wire.OpenAsk
+	if err := remarshal(r.Ask, &ask); err != nil {
+		return calls.Reply{}, err
+	}
+	f, err := os.Open(r.File)
+	if err != nil {
+		return calls.Reply{}, &reduce.Refusal{What: "This file cannot be read: " + err.Error() + ".", Do: "Check the path."}
+	}
+	defer f.Close()
+	side := r.Cap
+	if side <= 0 {
+		side = reduce.WorkingLongSide
+	}
+	drawing, err := reduce.Decode(f, side)
+	if err != nil {
+		return calls.Reply{}, err
+	}
+	if ask.ID == "" {
+		ask.ID = r.File
+	}
+	if ask.Ground == "" {
+		ask.Ground = reduce.GroundAuto
+	}
+	reply, err := d.session.Open(ask.ID, r.File, drawing, ask.Ground, func(float64, string) error { return nil })
+	if err == nil {
+		*d.design() = reply.Answer.(wire.Opened).Design
+	}
+	return reply, err
+}
+
+// fill adds the design in hand to a request that names none.
+func (d *desk) fill(r *request) ([]byte, error) {
+	ask := map[string]any{}
+	for k, v := range r.Ask {
+		ask[k] = v
+	}
+	switch r.Call {
+	case "buys", "check", "quote", "picture", "touch":
+		if _, has := ask["picked"]; !has {
+			ask["picked"] = d.picked
+		}
+	case "flats", "ground":
+		design := d.design()
+		if len(design.Drawings) == 0 {
+			return nil, &reduce.Refusal{What: "No drawing is open.", Do: "Send an open line first."}
+		}
+		if _, has := ask["drawing"]; !has {
+			ask["drawing"] = design.Drawings[len(design.Drawings)-1].ID
+		}
+		if _, has := ask["options"]; !has {
+			ask["options"] = reduce.Options{Count: design.Colours, Edits: design.Edits}
+		}
+	}
+	return json.Marshal(ask)
+}
+
+func remarshal(from, into any) error {
+	text, err := json.Marshal(from)
+	if err != nil {
+		return err
+	}
+	return json.Unmarshal(text, into)
+}
+
+// head reads as much of a file as the header call wants.
+func head(path string) ([]byte, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	buf := make([]byte, reduce.HeaderBytes)
+	n, err := f.Read(buf)
+	if err != nil && n == 0 {
+		return nil, fmt.Errorf("%s: %w", path, err)
+	}
+	return buf[:n], nil
+}

@@ -1,0 +1,59 @@
+//go:build !js
+
+package main
+
+import (
+	"image"
+	"image/color"
+	"image/png"
+	"os"
+
+	"badgewright/reduce"
+	"badgewright/wasm/calls"
+	"badgewright/wasm/wire"
+)
+
+// write saves the pictures that a line asks for.
+func (d *desk) write(r *request, reply calls.Reply) error {
+	switch a := reply.Answer.(type) {
+	case wire.Flats:
+		if r.Labels != "" {
+			if err := save(r.Labels, &image.Gray{Pix: reply.Bytes, Stride: a.W, Rect: image.Rect(0, 0, a.W, a.H)}); err != nil {
+				return err
+			}
+		}
+		if r.Reduced != "" {
+			return save(r.Reduced, reducedImage(a, reply.Bytes))
+		}
+	case wire.Picture:
+		if r.PNG != "" {
+			return save(r.PNG, &image.NRGBA{Pix: reply.Bytes, Stride: 4 * a.W, Rect: image.Rect(0, 0, a.W, a.H)})
+		}
+	}
+	return nil
+}
+
+// reducedImage paints each pixel in its flat's colour; the background is clear.
+func reducedImage(f wire.Flats, labels []byte) image.Image {
+	img := image.NewNRGBA(image.Rect(0, 0, f.W, f.H))
+	for i, l := range labels {
+		if l == reduce.None {
+			continue
+		}
+		c := f.Flats[l].RGB
+		img.SetNRGBA(i%f.W, i/f.W, color.NRGBA{R: c.R, G: c.G, B: c.B, A: 255})
+	}
+	return img
+}
+
+func save(path string, img image.Image) error {
+	f, err := os.Create(path)
+	if err != nil {
+		return &reduce.Refusal{What: "This picture cannot be written: " + err.Error() + ".", Do: "Check the path."}
+	}
+	if err := png.Encode(f, img); err != nil {
+		f.Close()
+		return err
+	}
+	return f.Close()
+}
