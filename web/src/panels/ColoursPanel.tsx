@@ -1,0 +1,87 @@
+import type { Buys, Flat } from '../engine/wire.gen';
+import { Section, Swatch, Why } from '../widgets/basic';
+import { BuysChart } from '../widgets/BuysChart';
+import { coloursSays, ROLE_WORDS } from '../words/words';
+
+export interface ColoursProps {
+  flats: readonly Flat[];
+  asked: number;
+  most: number;
+  buys: Buys | undefined;
+  fewer: boolean;
+  onCount: (n: number) => void;
+  onFlat: (id: number) => void;
+}
+
+export function ColoursPanel(p: ColoursProps) {
+  return (
+    <Section id="colours" title="Colours" says={coloursSays(p.flats, p.buys?.included)}>
+      <CountRail asked={p.asked} most={p.most} included={p.buys?.included} onCount={p.onCount} />
+      {p.fewer ? <p class="hint">The drawing has no more colours than are shown.</p> : null}
+      <ul class="flat-list">
+        {p.flats.map((f) => (
+          <li key={f.id}>
+            <button type="button" onClick={() => p.onFlat(f.id)} aria-label={`${f.name}, ${ROLE_WORDS[f.role]}: change`}>
+              <Swatch rgb={f.rgb} />
+              <span class="flat-name">{f.name}</span>
+              <span class="role">{ROLE_WORDS[f.role]}{f.locked ? ' · kept' : ''}</span>
+              <span class="share">{(100 * f.share).toFixed(f.share < 0.1 ? 1 : 0)} %</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {p.buys ? <WhatItBuys buys={p.buys} asked={p.asked} onCount={p.onCount} /> : <p class="hint">Counting what each colour buys …</p>}
+      <p class="hint">Screen colours are a guide only: light, plating and firing shift them.</p>
+    </Section>
+  );
+}
+
+/** Pegs in a rail: 1 to 12, those in the price filled with brass. */
+function CountRail(p: { asked: number; most: number; included: number | undefined; onCount: (n: number) => void }) {
+  const counts = Array.from({ length: p.most }, (_, i) => i + 1);
+  return (
+    <fieldset class="rail">
+      <legend>How many enamels</legend>
+      <div class="rail-row">
+        {counts.map((n) => (
+          <label key={n} class={p.included !== undefined && n > p.included ? 'peg over' : 'peg'}>
+            <input type="radio" name="count" value={n} checked={n === p.asked} onChange={() => p.onCount(n)} />
+            <span>{n}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+function WhatItBuys({ buys, asked, onCount }: { buys: Buys; asked: number; onCount: (n: number) => void }) {
+  const step = buys.rows.find((r) => r.count === asked)?.words;
+  const next = buys.rows.find((r) => r.count === asked + 1)?.words;
+  return (
+    <div class="buys">
+      <h3>What each colour buys</h3>
+      <BuysChart rows={buys.rows} count={asked} included={buys.included} onPick={onCount} />
+      {step ? <p>{step}.</p> : null}
+      {next ? <p class="next-step"><span class="field-label">One more</span> {next}.</p> : null}
+      <div class="scroll">
+        <table>
+          <thead>
+            <tr><th scope="col">enamels</th><th scope="col">colours</th><th scope="col">loss, mean</th><th scope="col">worst tenth</th><th scope="col">a piece</th><th scope="col">in all</th></tr>
+          </thead>
+          <tbody>
+            {buys.rows.map((r) => (
+              <tr key={r.count} class={r.count === asked ? 'now' : ''} aria-current={r.count === asked ? 'true' : undefined}>
+                <th scope="row"><button type="button" class="link" onClick={() => onCount(r.count)}>{r.count}</button></th>
+                <td class="chips">{r.swatches.map((c, i) => <Swatch key={i} rgb={c} />)}</td>
+                <td>{r.mean.toFixed(1)} ΔE</td><td>{r.worst.toFixed(1)} ΔE</td><td>{r.perPiece || '—'}</td><td>{r.total || '—'}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <Why>
+        <p>Loss is CIEDE2000 (D65) between your drawing and the flat colours, over enamel at least a pixel from any edge. About 1 can just be seen side by side; 2 is close; 10 is another colour. “Worst tenth” is the mean over the tenth of the picture that is matched worst. Metal and cut-outs are no loss of colour.</p>
+      </Why>
+    </div>
+  );
+}

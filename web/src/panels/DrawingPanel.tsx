@@ -1,0 +1,36 @@
+import type { Opened } from '../engine/wire.gen';
+import { Choice, Section, Swatch } from '../widgets/basic';
+import { Doors, type DoorsProps } from '../widgets/Doors';
+
+export interface DrawingProps extends DoorsProps {
+  opened: Opened | undefined;
+  ground: Opened['ground'];
+  fileName: string;
+  onGround: (g: Opened['ground']) => void;
+}
+
+const GROUNDS: readonly { value: Opened['ground']; label: string; hint: string }[] = [
+  { value: 'auto', label: 'find it', hint: 'Transparency if there is any, else the paper, else none.' },
+  { value: 'clear', label: 'transparent', hint: 'Only what is transparent in the file is background.' },
+  { value: 'paper', label: 'paper', hint: 'The paper colour that reaches the edge of the file is background too.' },
+  { value: 'none', label: 'none', hint: 'The whole file is drawing.' },
+];
+
+export function DrawingPanel(p: DrawingProps) {
+  const o = p.opened;
+  const says = o ? `${p.fileName}: ${o.reason || o.groundNote}` : 'No drawing is open yet.';
+  return (
+    <Section id="drawing" title="Drawing" says={says}>
+      <Doors {...p} />
+      {o ? (
+        <>
+          <Choice legend="Background" value={p.ground} options={GROUNDS} onPick={p.onGround} />
+          <p>
+            {o.groundNote} {o.ground === 'paper' ? <Swatch rgb={o.groundRGB} label="the paper colour" /> : null}
+          </p>
+          <ul class="notes">{o.notes.map((n) => <li key={n}>{n}</li>)}</ul>
+        </>
+      ) : null}
+    </Section>
+  );
+}

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { fitIn, mapping, spread } from './place';
+
+describe('place', () => {
+  it('fits a picture into the middle of a room', () => {
+    expect(fitIn({ x: 10, y: 0, w: 200, h: 100 }, 50, 50)).toEqual({ x: 60, y: 0, w: 100, h: 100 });
+  });
+
+  it('maps there and back', () => {
+    const m = mapping({ w: 500, h: 400, scale: 0.5, dx: 20, dy: 30 }, { x: 100, y: 50, w: 250, h: 200 });
+    expect(m.toSheet(0, 0)).toEqual({ x: 110, y: 65 });
+    const p = m.toSheet(321, 123);
+    const q = m.toWork(p.x, p.y);
+    expect(q.x).toBeCloseTo(321, 9);
+    expect(q.y).toBeCloseTo(123, 9);
+  });
+
+  it('spreads callouts without crossing or leaving the room', () => {
+    expect(spread([10, 12, 14], 20, 100)).toEqual([10, 30, 50]);
+    expect(spread([90, 95, 99], 20, 100)).toEqual([60, 80, 100]);
+    const tight = spread([0, 0, 0, 0, 0], 50, 100);
+    expect(tight).toEqual([0, 25, 50, 75, 100]);
+  });
+});

@@ -1,0 +1,51 @@
+// Where things lie on the sheet: working pixels to sheet pixels, and callouts
+// that keep out of each other's way.
+import type { Picture } from '../engine/wire.gen';
+
+export interface Box {
+  x: number;
+  y: number;
+  w: number;
+  h: number;
+}
+
+export interface Point {
+  x: number;
+  y: number;
+}
+
+/** The largest box of the picture's shape in the middle of the room. */
+export function fitIn(room: Box, w: number, h: number): Box {
+  const k = Math.min(room.w / w, room.h / h);
+  return { x: room.x + (room.w - w * k) / 2, y: room.y + (room.h - h * k) / 2, w: w * k, h: h * k };
+}
+
+export interface Mapping {
+  toSheet: (x: number, y: number) => Point;
+  toWork: (x: number, y: number) => Point;
+}
+
+export function mapping(p: Picture, at: Box): Mapping {
+  const k = at.w / p.w;
+  return {
+    toSheet: (x, y) => ({ x: at.x + (x * p.scale + p.dx) * k, y: at.y + (y * p.scale + p.dy) * k }),
+    toWork: (x, y) => ({ x: ((x - at.x) / k - p.dx) / p.scale, y: ((y - at.y) / k - p.dy) / p.scale }),
+  };
+}
+
+/** Moves wished-for heights (in order) apart by at least `gap`, inside 0..room, as little as it can. */
+export function spread(wished: readonly number[], gap: number, room: number): number[] {
+  const n = wished.length;
+  const step = n > 1 ? Math.min(gap, room / (n - 1)) : gap;
+  const out: number[] = [];
+  for (const [i, y] of wished.entries()) {
+    const before = out[i - 1];
+    out.push(Math.max(y, before === undefined ? 0 : before + step));
+  }
+  let limit = room;
+  for (let i = n - 1; i >= 0; i--) {
+    out[i] = Math.min(out[i] ?? 0, limit);
+    limit = (out[i] ?? 0) - step;
+  }
+  return out;
+}

@@ -1,0 +1,34 @@
+// The ways in: choose, paste, photograph; and two more examples, quietly.
+import { useRef } from 'preact/hooks';
+
+export interface DoorsProps {
+  onFiles: (f: FileList | null) => void;
+  onPaste: () => void;
+  onDemo: (d: 'lighthouse' | 'harbour' | 'buoy') => void;
+}
+
+const KINDS = 'image/png,image/jpeg,image/webp,image/avif,image/gif,image/svg+xml,.svg';
+
+export function Doors({ onFiles, onPaste, onDemo }: DoorsProps) {
+  const file = useRef<HTMLInputElement>(null);
+  const shot = useRef<HTMLInputElement>(null);
+  const took = (e: { currentTarget: HTMLInputElement }) => {
+    onFiles(e.currentTarget.files);
+    e.currentTarget.value = '';
+  };
+  return (
+    <div class="doors">
+      <input ref={file} class="unseen" type="file" accept={KINDS} tabIndex={-1} aria-label="Drawing file" onChange={took} />
+      <input ref={shot} class="unseen" type="file" accept="image/*" capture="environment" tabIndex={-1} aria-label="Photograph of a drawing" onChange={took} />
+      <button type="button" class="door first" onClick={() => file.current?.click()}>Choose drawing</button>
+      <button type="button" class="door" onClick={onPaste}>Paste</button>
+      <button type="button" class="door" onClick={() => shot.current?.click()}>Photograph</button>
+      <p class="quiet">
+        or drop one anywhere. Examples:{' '}
+        <button type="button" class="link" onClick={() => onDemo('lighthouse')}>lighthouse</button>,{' '}
+        <button type="button" class="link" onClick={() => onDemo('harbour')}>harbour</button>,{' '}
+        <button type="button" class="link" onClick={() => onDemo('buoy')}>buoy</button>
+      </p>
+    </div>
+  );
+}
