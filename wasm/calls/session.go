@@ -8,6 +8,7 @@ import (
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
+	"badgewright/wasm/wire"
 )
 
 // How much a session keeps: enough to step back and forth between a few
@@ -52,6 +53,7 @@ type base struct {
 	box      [4]float64
 	measured *wall.Measured
 	builder  *wall.Builder
+	spots    []wire.Spot
 }
 
 // struck is a base with every recipe applied at a size.

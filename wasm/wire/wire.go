@@ -217,7 +217,7 @@ type PictureAsk struct {
 
 // Picture places the pixels that come with it: a point (x, y) of the working
 // raster lies at (x*Scale+DX, y*Scale+DY) of the picture; in ViewBack x is
-// mirrored first (x becomes W-x of the working raster).
+// first mirrored about the middle of the outline's box.
 type Picture struct {
 	W     int     `json:"w"`
 	H     int     `json:"h"`
