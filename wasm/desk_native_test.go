@@ -1,0 +1,75 @@
+//go:build !js
+
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"image/png"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// talk sends lines to the engine and returns its answers.
+func talk(t *testing.T, lines ...string) []map[string]any {
+	t.Helper()
+	var out bytes.Buffer
+	require.NoError(t, serve(strings.NewReader(strings.Join(lines, "\n")), &out))
+	var all []map[string]any
+	dec := json.NewDecoder(&out)
+	for dec.More() {
+		var m map[string]any
+		require.NoError(t, dec.Decode(&m))
+		all = append(all, m)
+	}
+	require.Len(t, all, len(lines))
+	return all
+}
+
+func TestOneLineInOneLineOut(t *testing.T) {
+	dir := t.TempDir()
+	labels, reduced, pin := filepath.Join(dir, "l.png"), filepath.Join(dir, "r.png"), filepath.Join(dir, "p.png")
+	got := talk(t,
+		`{"call":"open","file":"../testdata/drawings/lighthouse.png"}`,
+		`{"set":{"colours":4,"size":{"mm":32,"by":"longest"}},"version":{"quantity":200}}`,
+		`{"call":"flats","labels":"`+labels+`","reduced":"`+reduced+`"}`,
+		`{"call":"check"}`,
+		`{"call":"picture","ask":{"view":"struck","longSide":240},"png":"`+pin+`"}`,
+		`{"call":"flats","ask":{"options":{"count":5,"rolesOff":true,"edits":[]}}}`,
+	)
+	for _, m := range got {
+		require.Nil(t, m["error"])
+	}
+	assert.EqualValues(t, 4, got[2]["answer"].(map[string]any)["count"])
+	check := got[3]["answer"].(map[string]any)
+	assert.InDelta(t, 32, check["longest"].(float64), 0.01)
+	assert.NotZero(t, check["back"].(map[string]any)["count"])
+	assert.NotEmpty(t, check["quote"].(map[string]any)["lines"])
+	assert.Len(t, got[5]["answer"].(map[string]any)["flats"], 5, "five flats in all, lines among them")
+	for _, path := range []string{labels, reduced, pin} {
+		f, err := os.Open(path)
+		require.NoError(t, err)
+		_, err = png.Decode(f)
+		require.NoError(t, err, path)
+		require.NoError(t, f.Close())
+	}
+}
+
+func TestALineThatFailsIsAnsweredInWords(t *testing.T) {
+	got := talk(t,
+		`not json`,
+		`{"call":"open","file":"nowhere.png"}`,
+		`{"call":"flats"}`,
+		`{"call":"unheard-of"}`,
+	)
+	for _, m := range got {
+		e, ok := m["error"].(map[string]any)
+		require.True(t, ok, "%v", m)
+		assert.NotEmpty(t, e["what"])
+	}
+}
