@@ -9,14 +9,10 @@ type RidgePoint struct {
 	Label          uint8
 }
 
-// wideAngle2 is the squared chord between the two sites, in squared radii,
-// above which a pixel is centreline: it stands for an angle of 104 degrees seen
-// from the pixel. Opposite sides of a line give 180, the bisector of a right
-// corner 90, a taper that matters more than 140.
-const wideAngle2 = 2.5
-
-// leastChord2 keeps the steps of a slanted edge from counting as two sides.
-const leastChord2 = 4
+// narrowestCos2 is the squared cosine past which the ways to the two sites
+// count as opposite: 104 degrees apart or more. The two sides of a line give
+// 180, the bisector of a right corner 90, a taper that matters more than 140.
+const narrowestCos2 = 1.0 / 16
 
 // Ridge finds the centrelines of all labels at once: pixels whose nearest
 // sites and a neighbour's lie on opposite sides (the integer medial axis of
@@ -102,12 +98,12 @@ func (r *ridger) other(x, y int, l uint8) bool {
 func (r *ridger) pair(x0, y0, x1, y1 int) {
 	ax, ay := r.f.Site(x0, y0)
 	bx, by := r.f.Site(x1, y1)
-	chord := (bx-ax)*(bx-ax) + (by-ay)*(by-ay)
-	if chord < leastChord2 {
+	dot := (ax-x0)*(bx-x1) + (ay-y0)*(by-y1)
+	if dot >= 0 {
 		return
 	}
-	far := max(r.f.D2[y0*r.f.W+x0], r.f.D2[y1*r.f.W+x1])
-	if float64(chord) <= wideAngle2*float64(far) {
+	a, b := float64(r.f.D2[y0*r.f.W+x0]), float64(r.f.D2[y1*r.f.W+x1])
+	if float64(dot)*float64(dot) <= narrowestCos2*a*b {
 		return
 	}
 	if (bx-ax)*(ax+bx-x0-x1)+(by-ay)*(ay+by-y0-y1) >= 0 {

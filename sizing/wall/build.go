@@ -177,7 +177,7 @@ func (b *Builder) findRim() []uint16 {
 				}
 			}
 			if e.tag == 2 {
-				out[i] = steps(e.distance(float64(x), float64(y)))
+				out[i] = steps(lines.distance(float64(x), float64(y), sx, sy, solid))
 			}
 		}
 	}
@@ -256,7 +256,7 @@ func (b *Builder) findSeams() []uint16 {
 				e.tag = 1 + int16(v.across(sx, sy))
 			}
 			if c := v.class[i]; c == own || int16(c) == e.tag-1 {
-				out[i] = steps(e.either(float64(x), float64(y)))
+				out[i] = steps(lines.distance(float64(x), float64(y), sx, sy, own))
 			}
 		}
 	}
@@ -293,31 +293,4 @@ func (v *view) across(x, y int) uint8 {
 		}
 	}
 	return own
-}
-
-// edges keeps the edge at each pixel it was asked for.
-type edges struct {
-	v     *view
-	index []int32
-	all   []taggedEdge
-}
-
-type taggedEdge struct {
-	edge
-	tag int16 // the caller's; 0 when new
-}
-
-func newEdges(v *view) *edges {
-	return &edges{v: v, index: make([]int32, (v.w+2)*(v.h+2))}
-}
-
-// at returns the edge of a class at a pixel, which may lie just off the raster.
-// The pointer serves until the next call.
-func (e *edges) at(x, y int, class uint8) *taggedEdge {
-	k := (y+1)*(e.v.w+2) + x + 1
-	if e.index[k] == 0 {
-		e.all = append(e.all, taggedEdge{edge: e.v.edgeNear(x, y, class)})
-		e.index[k] = int32(len(e.all))
-	}
-	return &e.all[e.index[k]-1]
 }

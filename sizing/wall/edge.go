@@ -43,32 +43,104 @@ func side(before, middle, after, gradient float64) float64 {
 	return before + middle + after - 1.5
 }
 
-// alongSlack is how far along the edge, in pixels, the nearest pixel beyond it
-// may lie from the foot of the perpendicular; past it the edge ends or bends.
+// alongSlack is how far along the edge, in pixels, the pixel beyond it may lie
+// from the foot of the perpendicular; past it the edge is looked up again
+// nearer to the foot, and if there is none there, it ends or bends.
 const alongSlack = 0.75
 
-// distance returns how far the centre of a pixel lies from the edge, within the
-// class; never below 0.
-func (e *edge) distance(x, y float64) float64 {
+// parts splits the way from the edge to a place into across and along it.
+func (e *edge) parts(x, y float64) (across, along float64) {
 	dx, dy := x-e.x, y-e.y
+	across = float64(dx*e.nx) + float64(dy*e.ny)
+	along = float64(dy*e.nx) - float64(dx*e.ny)
+	return across, along
+}
+
+// distance returns how far a place lies from the edge, on either side of it.
+func (e *edge) distance(x, y float64) float64 {
 	if e.nx == 0 && e.ny == 0 {
+		dx, dy := x-e.x, y-e.y
 		return max(0, math.Sqrt(float64(dx*dx)+float64(dy*dy))-0.5)
 	}
-	across := float64(dx*e.nx) + float64(dy*e.ny)
-	along := math.Abs(float64(dy*e.nx)-float64(dx*e.ny)) - alongSlack
-	if along <= 0 {
-		return max(0, across)
-	}
+	across, along := e.parts(x, y)
+	along = max(0, math.Abs(along)-alongSlack)
 	return math.Sqrt(float64(across*across) + float64(along*along))
 }
 
-// either is distance for a place on either side of the edge.
-func (e *edge) either(x, y float64) float64 {
-	dx, dy := x-e.x, y-e.y
-	if e.nx == 0 && e.ny == 0 {
-		return math.Sqrt(float64(dx*dx) + float64(dy*dy))
+// foot returns the pixel at the foot of the perpendicular from a place to the
+// edge, and whether that is another than the edge was found at.
+func (e *edge) foot(x, y float64) (fx, fy int, moved bool) {
+	across, along := e.parts(x, y)
+	if math.Abs(along) <= alongSlack || e.nx == 0 && e.ny == 0 {
+		return 0, 0, false
 	}
-	across := float64(dx*e.nx) + float64(dy*e.ny)
-	along := max(0, math.Abs(float64(dy*e.nx)-float64(dx*e.ny))-alongSlack)
-	return math.Sqrt(float64(across*across) + float64(along*along))
+	return int(math.Round(x - across*e.nx)), int(math.Round(y - across*e.ny)), true
+}
+
+// round3 are a pixel and those round it, the nearest first.
+var round3 = [9][2]int{{0, 0}, {-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}}
+
+// beyondEdge finds a pixel at or round (x, y) that lies just beyond the edge of
+// a class.
+func (v *view) beyondEdge(x, y int, class uint8) (bx, by int, ok bool) {
+	for _, d := range round3 {
+		bx, by = x+d[0], y+d[1]
+		if v.at(bx, by) == class {
+			continue
+		}
+		for _, n := range round3[1:5] {
+			if v.at(bx+n[0], by+n[1]) == class {
+				return bx, by, true
+			}
+		}
+	}
+	return 0, 0, false
+}
+
+// distance returns how far a place lies from the true edge of a class, given
+// the nearest pixel beyond it.
+func (c *edges) distance(x, y float64, sx, sy int, class uint8) float64 {
+	e := c.at(sx, sy, class).edge
+	d := e.distance(x, y)
+	fx, fy, moved := e.foot(x, y)
+	if !moved {
+		return d
+	}
+	bx, by, ok := c.v.beyondEdge(fx, fy, class)
+	if !ok {
+		return d
+	}
+	return min(d, c.at(bx, by, class).distance(x, y))
+}
+
+// edges keeps the edge of each class at each pixel it was asked for.
+type edges struct {
+	v     *view
+	index []int32
+	all   []knownEdge
+}
+
+type knownEdge struct {
+	edge
+	class uint8
+	tag   int16 // the caller's; 0 when new
+	next  int32 // another class's at the same pixel, -1 for none
+}
+
+func newEdges(v *view) *edges {
+	return &edges{v: v, index: make([]int32, (v.w+2)*(v.h+2))}
+}
+
+// at returns the edge of a class at a pixel, which may lie just off the raster.
+// The pointer serves until the next call.
+func (c *edges) at(x, y int, class uint8) *knownEdge {
+	k := (y+1)*(c.v.w+2) + x + 1
+	for i := c.index[k] - 1; i >= 0; i = c.all[i].next {
+		if c.all[i].class == class {
+			return &c.all[i]
+		}
+	}
+	c.all = append(c.all, knownEdge{edge: c.v.edgeNear(x, y, class), class: class, next: c.index[k] - 1})
+	c.index[k] = int32(len(c.all))
+	return &c.all[len(c.all)-1]
 }

@@ -117,14 +117,16 @@ type extent struct {
 
 var never = float32(math.Inf(1))
 
-// reach is the length of centreline that a piece has at least, in pixels.
+// reach is how far apart the ends of a piece lie, in pixels.
 func (e *extent) reach() float64 {
-	dx, dy := float64(e.x1-e.x0+1), float64(e.y1-e.y0+1)
-	return math.Sqrt(float64(dx*dx)+float64(dy*dy)) - cornerOfPixel
+	dx, dy := float64(e.x1-e.x0), float64(e.y1-e.y0)
+	return math.Sqrt(float64(dx*dx) + float64(dy*dy))
 }
 
-// cornerOfPixel takes back what counting whole pixels adds to a diagonal.
-const cornerOfPixel = 0.41
+// spare is how much longer than the limit, in pixels, a piece must be before it
+// is more than the rounding of a corner: the centreline into a corner is known
+// to a pixel.
+const spare = 1
 
 // grow lets the limit rise from 0: points join as it passes their thickness,
 // pieces join as they touch, and a piece longer than the limit is a finding
@@ -189,7 +191,7 @@ func (t *tree) add(g *graph, i int32) {
 		}
 	}
 	r := &t.piece[t.root(i)]
-	if r.bad == never && r.reach() >= float64(p.tau) {
+	if r.bad == never && r.reach() >= float64(p.tau)+spare {
 		r.bad = p.tau
 	}
 }

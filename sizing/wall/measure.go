@@ -94,14 +94,15 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 // pointsOf measures the width at every centreline pixel.
 func (m *Measured) pointsOf(ridge []mask.RidgePoint) []point {
 	points := make([]point, len(ridge))
+	lines := newEdges(m.v)
 	for i := range ridge {
 		r := &ridge[i]
-		a := m.v.edgeNear(int(r.AX), int(r.AY), r.Label)
-		b := m.v.edgeNear(int(r.BX), int(r.BY), r.Label)
 		x, y := float64(r.X), float64(r.Y)
+		a := lines.distance(x, y, int(r.AX), int(r.AY), r.Label)
+		b := lines.distance(x, y, int(r.BX), int(r.BY), r.Label)
 		points[i] = point{
 			x: r.X, y: r.Y, class: r.Label,
-			width: float32(a.distance(x, y) + b.distance(x, y)),
+			width: float32(a + b),
 			group: m.groupOf(r),
 			part:  m.parts.At(int(r.X), int(r.Y)),
 			mixed: m.soft(r),
