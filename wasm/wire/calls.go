@@ -1,0 +1,25 @@
+package wire
+
+import "badgewright/sizing/run"
+
+// Call is one call between the page and the engine: its name, and an empty
+// value of the type it asks with and of the type it is answered with.
+type Call struct {
+	Name   string
+	Ask    any
+	Answer any
+}
+
+// Calls is every call there is; the TypeScript twin is generated from it.
+var Calls = []Call{
+	{"hello", HelloAsk{}, Hello{}},
+	{"header", HeaderAsk{}, Header{}},
+	{"open", OpenAsk{}, Opened{}},
+	{"ground", GroundAsk{}, Opened{}},
+	{"flats", FlatsAsk{}, Flats{}},
+	{"buys", BuysAsk{}, Buys{}},
+	{"check", CheckAsk{}, Check{}},
+	{"quote", QuoteAsk{}, run.Quote{}},
+	{"picture", PictureAsk{}, Picture{}},
+	{"touch", TouchAsk{}, Touch{}},
+}

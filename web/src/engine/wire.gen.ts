@@ -1,0 +1,571 @@
+// Written by `make generate` from the Go types of wasm/wire. Do not edit.
+
+/** The version of the project value. */
+export const FORMAT = 1;
+
+/** HelloAsk asks for everything that never changes. */
+export type HelloAsk = Record<string, never>;
+
+/** PlatingID names a plating tone. */
+export type PlatingID = string;
+
+/** RGB8 is an sRGB colour (IEC 61966-2-1), 8 bits a channel, encoded. */
+export interface RGB8 {
+  r: number;
+  g: number;
+  b: number;
+}
+
+/** Plating is one tone of the finished metal. Dark, Mid and Bright are sRGB colours of its dark reflection, its face and its highlight; they are a guide for the screen, chosen by eye, with no published source. */
+export interface Plating {
+  id: PlatingID;
+  name: string;
+  dark: RGB8;
+  mid: RGB8;
+  bright: RGB8;
+  /** Antique platings keep dark in the recesses of bare metal. */
+  antique: boolean;
+  /** SoftOnly platings are applied with soft fill only, as a rule (common practice, no published source). */
+  softOnly: boolean;
+  /** Nickel says that the tone usually bears nickel, which can cause skin reactions. */
+  nickel: boolean;
+}
+
+/** GroundChoice is how the background is to be found. */
+export type GroundChoice = "auto" | "clear" | "paper" | "none";
+
+/** DrawingRef points at one revision of a design's drawing. */
+export interface DrawingRef {
+  /** of the drawing opened in the session */
+  id: string;
+  fileName: string;
+  /** Ground is how the background was found: see reduce.Ground. */
+  ground: GroundChoice;
+}
+
+/** Op is the kind of a change made by hand to the flat drawing. */
+export type Op = "role" | "lock" | "recolour" | "name" | "join" | "split";
+
+/** FlatID names a flat across counts and edits. A flat is a set of leaves (the finest colours that were found); its ID is that of its leading leaf. Leaves are numbered from 0 by falling area; a flat split off by touch takes the next free number, in the order of the edits. */
+export type FlatID = number;
+
+/** Role is what becomes of a flat when the pin is made. */
+export type Role = "enamel" | "metal" | "cutout" | "printed";
+
+/** Edit is one change made by hand. X and Y are shares (0..1) of the drawing's width and height, so that they outlive a change of raster. */
+export interface Edit {
+  op: Op;
+  flat: FlatID;
+  with?: FlatID;
+  role?: Role;
+  locked?: boolean;
+  rgb?: RGB8;
+  name?: string;
+  x?: number;
+  y?: number;
+  /** Count is the number of enamels shown when a split was made: the area touched is the one seen at that count. */
+  count?: number;
+}
+
+/** RecipeKind names a built or mended detail with a width. */
+export type RecipeKind = "outer-edge" | "build-lines";
+
+/** MM is a length in millimetres. */
+export type MM = number;
+
+/** Recipe is a change with a width in mm, applied by wall at a size. Width 0 means: as thin as the limits allow. */
+export interface Recipe {
+  kind: RecipeKind;
+  width: MM;
+}
+
+/** SizeBy says which measure of the outline a size is. */
+export type SizeBy = "width" | "height" | "longest" | "mean";
+
+/** Size is the size asked for, of the silhouette without its background. */
+export interface Size {
+  mm: MM;
+  by: SizeBy;
+}
+
+/** Making is how the metal is made. */
+export type Making = "struck" | "cast";
+
+/** Fill is what the recesses take. */
+export type Fill = "soft" | "hard" | "none";
+
+/** Limits is what the maker can hold: data the person can change, in mm unless said otherwise. The defaults are common practice, with no published source. */
+export interface Limits {
+  /** thinnest metal line */
+  line: MM;
+  /** narrowest colour area that still takes a fill */
+  area: MM;
+  /** outer edge */
+  edge: MM;
+  /** smallest colour area, mm2 */
+  areaSize: number;
+  /** smallest through cut-out */
+  cutOut: MM;
+  /** narrowest bridge of metal that will not bend */
+  bridge: MM;
+}
+
+/** BaseMetal is the metal under the plating. */
+export type BaseMetal = "iron" | "brass" | "copper" | "zinc";
+
+/** PostCount is the person's choice of posts: 0 leaves it to the tool. */
+export type PostCount = number;
+
+/** VersionColour is the colour of one flat in one version. */
+export interface VersionColour {
+  flat: FlatID;
+  rgb: RGB8;
+}
+
+/** Version is one way to colour and plate a design. */
+export interface Version {
+  id: string;
+  name: string;
+  plating: PlatingID;
+  /** Colours replaces the colours of flats in this version only. */
+  colours: VersionColour[];
+  /** pieces */
+  quantity: number;
+}
+
+/** Design is one die: a drawing with its revisions, the flat drawing made of it, and everything that is the same for all its versions. */
+export interface Design {
+  id: string;
+  name: string;
+  /** newest last */
+  drawings: DrawingRef[];
+  /** enamels asked for, 1..12 */
+  colours: number;
+  edits: Edit[];
+  recipes: Recipe[];
+  size: Size;
+  making: Making;
+  fill: Fill;
+  limits: Limits;
+  base: BaseMetal;
+  thickness: MM;
+  posts: PostCount;
+  versions: Version[];
+}
+
+/** Break is one row of unit prices: it holds from a number of pieces up to the next row. */
+export interface Break {
+  /** pieces, 1 or more */
+  from: number;
+  /** Unit holds one price a piece for each size class, for soft enamel. */
+  unit: string[];
+}
+
+/** ChargeBy says what a charge is counted by. */
+export type ChargeBy = "piece" | "percent";
+
+/** Charge is a rate and what it is counted by. */
+export interface Charge {
+  rate: string;
+  by: ChargeBy;
+}
+
+/** PriceList is one maker's prices. */
+export interface PriceList {
+  id: string;
+  name: string;
+  /** made up for the demo; the page says so */
+  invented: boolean;
+  /** ISO 4217 code */
+  currency: string;
+  /** decimals of the currency */
+  minorDigits: number;
+  /** once a design */
+  die: string;
+  /** Sizes holds the greatest size, in mm, of each size class, rising; SizeBy says which measure counts (longest or mean). */
+  sizes: MM[];
+  sizeBy: SizeBy;
+  breaks: Break[];
+  /** enamels in the unit price */
+  included: number;
+  /** each further enamel */
+  extraColour: Charge;
+  /** hard instead of soft enamel */
+  hard: Charge;
+  /** a piece */
+  secondPost: string;
+  /** once an order */
+  shipping: string;
+  /** least pieces a design */
+  minimum: number;
+}
+
+/** Order holds designs and the price lists to judge them by. */
+export interface Order {
+  name: string;
+  designs: Design[];
+  priceLists: PriceList[];
+  /** ID of the one in use */
+  priceList: string;
+}
+
+/** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
+export interface Project {
+  format: number;
+  order: Order;
+}
+
+/** LimitsFor is the usual limits for one making and fill. */
+export interface LimitsFor {
+  making: Making;
+  fill: Fill;
+  limits: Limits;
+}
+
+/** Hello is what the page needs before any drawing. */
+export interface Hello {
+  maxCount: number;
+  workingLongSide: number;
+  /** how much of a file the header call wants to see */
+  headerBytes: number;
+  platings: Plating[];
+  /** Blank is a project with the default price list and one empty design. */
+  blank: Project;
+  /** Limits holds the usual limits: struck soft, struck hard, cast soft, cast hard, in this order. */
+  limits: LimitsFor[];
+}
+
+/** HeaderAsk comes with the first bytes of a file. */
+export interface HeaderAsk {
+  fileName: string;
+  /** of the whole file, bytes */
+  size: number;
+}
+
+/** Header is what a file says of itself before it is decoded. */
+export interface Header {
+  /** png, jpeg, webp, avif, gif, svg */
+  format: string;
+  /** as shown, after EXIF rotation; 0 when an SVG does not say */
+  w: number;
+  h: number;
+  /** Space is the canvas colour space to decode in: "srgb", or "display-p3" when the file carries another profile. */
+  space: string;
+  /** WorkW and WorkH are the working raster the file should be drawn at. */
+  workW: number;
+  workH: number;
+}
+
+/** OpenAsk comes with the pixels (RGBA, straight alpha, 4*W*H bytes). */
+export interface OpenAsk {
+  id: string;
+  fileName: string;
+  w: number;
+  h: number;
+  fileW: number;
+  fileH: number;
+  space: string;
+  ground: GroundChoice;
+}
+
+/** Opened is what the engine made of a drawing, and what it proposes. */
+export interface Opened {
+  drawing: string;
+  w: number;
+  h: number;
+  /** Ground is what was found: clear, paper or none. */
+  ground: GroundChoice;
+  groundRGB: RGB8;
+  groundNote: string;
+  /** share of visible pixels outside sRGB */
+  clipped: number;
+  /** Suggested is the number of enamels the drawing has, and why. */
+  suggested: number;
+  reason: string;
+  /** Lined is true when dark line work was found and turned to metal. */
+  lined: boolean;
+  notes: string[];
+  /** Design is a design ready to be shown: count, recipes, size and making proposed. */
+  design: Design;
+}
+
+/** GroundAsk looks at an opened drawing again with another choice of background. */
+export interface GroundAsk {
+  drawing: string;
+  ground: GroundChoice;
+}
+
+/** Options of a reduction. */
+export interface Options {
+  /** Count is the number of enamel flats wanted, 1..12 (MaxCount); fewer are given when the drawing has fewer. */
+  count: number;
+  /** RolesOff treats every flat as an enamel, lines included, so that Count is the number of flats in all (1..MaxFlats). */
+  rolesOff?: boolean;
+  edits: Edit[];
+}
+
+/** FlatsAsk asks for the flat drawing. */
+export interface FlatsAsk {
+  drawing: string;
+  options: Options;
+}
+
+/** Flat is one flat colour of a separation. */
+export interface Flat {
+  id: FlatID;
+  name: string;
+  rgb: RGB8;
+  role: Role;
+  locked: boolean;
+  /** Share of the drawing without its background, 0..1. */
+  share: number;
+}
+
+/** Spot is a place well inside an area, for a callout to point at. */
+export interface Spot {
+  flat: FlatID;
+  x: number;
+  y: number;
+  /** areas of this flat */
+  pieces: number;
+}
+
+/** Flats is the flat drawing without its pixels. */
+export interface Flats {
+  w: number;
+  h: number;
+  /** enamels in it */
+  count: number;
+  flats: Flat[];
+  /** Spots gives, for each flat in order, a place well inside its largest area. */
+  spots: Spot[];
+}
+
+/** Picked names one version of one design of a project. */
+export interface Picked {
+  project: Project;
+  design: number;
+  version: number;
+}
+
+/** BuysAsk asks what each colour buys for a picked version. */
+export interface BuysAsk {
+  picked: Picked;
+}
+
+/** Buy is one count of enamels. */
+export interface Buy {
+  count: number;
+  /** CIEDE2000, mean over enamel pixels */
+  mean: number;
+  /** CIEDE2000, mean of the worst tenth */
+  worst: number;
+  total: string;
+  perPiece: string;
+  /** the step from the count before */
+  words: string;
+  swatches: RGB8[];
+}
+
+/** Buys is the loss and the price at each count. */
+export interface Buys {
+  rows: Buy[];
+  /** Included is the number of enamels in the unit price. */
+  included: number;
+}
+
+/** CheckAsk asks for everything that follows from a picked version. */
+export interface CheckAsk {
+  picked: Picked;
+}
+
+/** PxPerMM is a scale: working pixels per millimetre. */
+export type PxPerMM = number;
+
+/** Kind is the kind of a trouble spot. */
+export type Kind = "thin-line" | "narrow-area" | "small-area" | "no-line" | "no-edge";
+
+/** Verdict is one of three answers. */
+export type Verdict = "holds" | "fails" | "cannot-tell";
+
+/** Finding is a trouble spot: where a limit is broken, what was measured there and what the limit is. Places are in working pixels of the separation. */
+export interface Finding {
+  kind: Kind;
+  flat: FlatID;
+  /** X and Y are the worst place; the box holds the whole spot. */
+  x: number;
+  y: number;
+  x0: number;
+  y0: number;
+  x1: number;
+  y1: number;
+  /** Path is the centreline of the spot, x and y in turn, thinned for drawing. */
+  path: number[];
+  /** of the centreline */
+  length: MM;
+  /** the least width measured */
+  thinnest: MM;
+  /** the median width */
+  typical: MM;
+  /** half-width of what the measurement cannot tell */
+  error: MM;
+  limit: MM;
+  verdict: Verdict;
+  /** NeedPx is the long side in pixels of a drawing that could tell; 0 unless the verdict is CannotTell. */
+  needPx: number;
+}
+
+/** Post is a place on the back, in mm from the left and top of the silhouette as seen from the FRONT; seen from the back, left and right are mirrored. */
+export interface Post {
+  x: MM;
+  y: MM;
+}
+
+/** Grams is a mass. */
+export type Grams = number;
+
+/** Advice is how many posts a badge should have, where, and why. */
+export interface Advice {
+  /** what the tool advises, 1..3 */
+  count: number;
+  /** what is shown: the person's choice, or Count */
+  chosen: number;
+  /** places for Chosen posts */
+  posts: Post[];
+  /** diameter drawn for the clutch */
+  clutch: MM;
+  /** diameter of the soldered pad */
+  pad: MM;
+  /** one sentence, with numbers */
+  reason: string;
+  /** further sentences behind "why?" */
+  why: string[];
+  /** Shown is false when no place hides the clutch wholly behind the piece. */
+  hidden: boolean;
+  weight: Grams;
+  /** silhouette, mm2 */
+  area: number;
+  /** centre of mass, mm from left and top of the silhouette */
+  centre: [MM, MM];
+}
+
+/** Line is one line of a quote. Amount is rounded once, half away from zero, to the currency's minor units. */
+export interface Line {
+  /** stable: die, pieces, colours, hard, post, shipping */
+  key: string;
+  /** in words */
+  what: string;
+  count: number;
+  /** exact rate, not rounded */
+  each: string;
+  amount: string;
+}
+
+/** Quote is what an order costs by one price list. */
+export interface Quote {
+  currency: string;
+  minorDigits: number;
+  invented: boolean;
+  pieces: number;
+  lines: Line[];
+  /** Total is the sum of the shown amounts. */
+  total: string;
+  /** PerPiece is Total by Pieces to one place more than the currency ("about"). */
+  perPiece: string;
+  /** Notes are sentences that matter to the choice, such as a larger quantity that costs less in all. */
+  notes: string[];
+}
+
+/** Check is the whole check of a picked version. */
+export interface Check {
+  flats: Flats;
+  w: MM;
+  h: MM;
+  longest: MM;
+  mean: MM;
+  /** working px per mm */
+  scale: PxPerMM;
+  /** box of the silhouette, working px */
+  outline: [number, number, number, number];
+  findings: Finding[];
+  /** HoldsFrom is the smallest size, by the design's measure, at which no line or area fails as drawn; 0 when none up to 120 mm does. */
+  holdsFrom: MM;
+  back: Advice;
+  quote: Quote;
+  /** QuoteProblem says why there is no quote; empty when there is one. */
+  quoteProblem: string;
+  /** Verdict is the one-line answer: can it be made? */
+  verdict: Verdict;
+  words: string;
+}
+
+/** QuoteAsk asks for the price alone. */
+export interface QuoteAsk {
+  picked: Picked;
+}
+
+/** View is which picture of a design is wanted. */
+export type View = "struck" | "back" | "flat" | "drawing";
+
+/** PictureAsk asks for a picture; the answer comes with RGBA pixels (straight alpha). */
+export interface PictureAsk {
+  picked: Picked;
+  view: View;
+  /** of the picture, px, 16..4096 */
+  longSide: number;
+}
+
+/** Picture places the pixels that come with it: a point (x, y) of the working raster lies at (x*Scale+DX, y*Scale+DY) of the picture; in ViewBack x is first mirrored about the middle of the outline's box. */
+export interface Picture {
+  w: number;
+  h: number;
+  scale: number;
+  dx: number;
+  dy: number;
+}
+
+/** TouchAsk asks what lies under a place of the picture. */
+export interface TouchAsk {
+  picked: Picked;
+  x: number;
+  y: number;
+}
+
+/** Touch is what lies under a place. */
+export interface Touch {
+  /** false on the background */
+  hit: boolean;
+  flat: FlatID;
+  /** mm2, of the one closed area or connected line */
+  area: number;
+  /** local width */
+  width: MM;
+  /** a line or edge that a recipe built */
+  built: boolean;
+}
+
+/** FailureKind says why a call gave no answer. */
+export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
+
+/** Failure is an error in words. */
+export interface Failure {
+  /** what happened and where */
+  what: string;
+  /** what to do about it */
+  do: string;
+  kind: FailureKind;
+}
+
+/** Every call: what it asks with and what it is answered with. */
+export interface Calls {
+  hello: { ask: HelloAsk; answer: Hello };
+  header: { ask: HeaderAsk; answer: Header };
+  open: { ask: OpenAsk; answer: Opened };
+  ground: { ask: GroundAsk; answer: Opened };
+  flats: { ask: FlatsAsk; answer: Flats };
+  buys: { ask: BuysAsk; answer: Buys };
+  check: { ask: CheckAsk; answer: Check };
+  quote: { ask: QuoteAsk; answer: Quote };
+  picture: { ask: PictureAsk; answer: Picture };
+  touch: { ask: TouchAsk; answer: Touch };
+}
