@@ -1,0 +1,171 @@
+import type { Check, Design, Limits, Plating, Recipe } from '../engine/wire.gen';
+import { hexOf } from '../state/project';
+import { Choice, Section, Why } from '../widgets/basic';
+import { LengthField } from '../widgets/LengthField';
+import { TextField } from '../widgets/TextField';
+import { mm } from '../words/length';
+import { kindWords, measuredWords, metalSays, VERDICT } from '../words/words';
+
+export interface MetalProps {
+  design: Design;
+  platings: readonly Plating[];
+  plating: string;
+  check: Check | undefined;
+  onPlating: (id: string) => void;
+  onMaking: (m: Design['making']) => void;
+  onFill: (f: Design['fill']) => void;
+  onLimits: (l: Limits) => void;
+  onUsualLimits: () => void;
+  onRecipes: (r: Recipe[]) => void;
+  onFinding: (index: number) => void;
+}
+
+export function MetalPanel(p: MetalProps) {
+  const plating = p.platings.find((x) => x.id === p.plating);
+  const findings = p.check?.findings ?? [];
+  const bad = findings.some((f) => f.verdict !== 'holds');
+  return (
+    <Section id="metal" title="Metal" says={metalSays(p.design, plating, findings)} alarm={bad}>
+      <Findings {...p} />
+      <Platings {...p} />
+      {plating?.softOnly && p.design.fill === 'hard' ? (
+        <p class="warn">As a rule {plating.name} goes with soft enamel only; ask your maker before choosing hard.</p>
+      ) : null}
+      <Choice
+        legend="How the metal is made"
+        value={p.design.making}
+        onPick={p.onMaking}
+        options={[
+          { value: 'struck', label: 'struck', hint: 'A steel die is pressed into sheet metal: the finest lines.' },
+          { value: 'cast', label: 'cast', hint: 'Poured zinc alloy: free cut-outs and odd outlines, coarser lines.' },
+        ]}
+      />
+      <Choice
+        legend="How it is filled"
+        value={p.design.fill}
+        onPick={p.onFill}
+        options={[
+          { value: 'soft', label: 'soft enamel', hint: 'The colour lies below the metal lines; they can be felt.' },
+          { value: 'hard', label: 'hard enamel', hint: 'Ground and polished flush, like jewellery; lines need more width.' },
+          { value: 'none', label: 'no fill', hint: 'Bare metal relief.' },
+        ]}
+      />
+      <Recipes recipes={p.design.recipes} onRecipes={p.onRecipes} />
+      <LimitsTable limits={p.design.limits} onLimits={p.onLimits} onUsual={p.onUsualLimits} />
+    </Section>
+  );
+}
+
+function Platings(p: MetalProps) {
+  return (
+    <fieldset class="platings">
+      <legend>Plating</legend>
+      <div class="plating-row">
+        {p.platings.map((x) => (
+          <label key={x.id}>
+            <input type="radio" name="plating" value={x.id} checked={x.id === p.plating} onChange={() => p.onPlating(x.id)} />
+            <span
+              class="coin"
+              aria-hidden="true"
+              style={{ backgroundImage: `linear-gradient(135deg, ${hexOf(x.bright)}, ${hexOf(x.mid)} 45%, ${hexOf(x.dark)})` }}
+            />
+            <span class="plating-name">{x.name}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+function Findings(p: MetalProps) {
+  const all = p.check?.findings ?? [];
+  if (all.length === 0) return <p class="fine"><span aria-hidden="true">✓</span> Every line and every colour area holds at this size.</p>;
+  return (
+    <>
+      <h3>Trouble spots</h3>
+      <ol class="findings">
+        {all.map((f, i) => (
+          <li key={i}>
+            <button type="button" onClick={() => p.onFinding(i)} class={f.verdict}>
+              <span class="flag-no" aria-hidden="true">{i + 1}</span>
+              <span><b>{kindWords(f)}</b><br />{measuredWords(f)}</span>
+              <span class="verdict-mark">{VERDICT[f.verdict].mark}<span class="unseen"> {VERDICT[f.verdict].word}</span></span>
+            </button>
+          </li>
+        ))}
+      </ol>
+      {p.check && p.check.holdsFrom > 0 ? <p>As drawn, every line and area holds from {mm(p.check.holdsFrom)}.</p> : null}
+      <Why>
+        <p>Width is measured along the middle of each line and area, to the true edge inside a pixel, so to about {mm(Math.max(...all.map((f) => f.error)), 2)} on this drawing. Within that of a limit the answer is “cannot tell”, not a guess.</p>
+      </Why>
+    </>
+  );
+}
+
+const RECIPES: readonly { kind: Recipe['kind']; label: string; hint: string }[] = [
+  { kind: 'outer-edge', label: 'Build an outer edge', hint: 'Metal along the outside where the drawing has none.' },
+  { kind: 'build-lines', label: 'Build lines between colours', hint: 'Metal wherever two enamels touch.' },
+];
+
+function Recipes({ recipes, onRecipes }: { recipes: readonly Recipe[]; onRecipes: (r: Recipe[]) => void }) {
+  return (
+    <fieldset class="recipes">
+      <legend>Built metal</legend>
+      {RECIPES.map((k) => {
+        const has = recipes.find((r) => r.kind === k.kind);
+        const rest = recipes.filter((r) => r.kind !== k.kind);
+        return (
+          <div key={k.kind} class="recipe">
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={has !== undefined}
+                onChange={(e) => onRecipes(e.currentTarget.checked ? [...rest, { kind: k.kind, width: 0 }] : rest)}
+              />
+              <span>{k.label}<span class="hint"> {k.hint}</span></span>
+            </label>
+            {has ? (
+              <LengthField
+                label="Width (0.01: as thin as the maker holds)"
+                mm={has.width || 0.01}
+                least={0.01}
+                most={5}
+                onLength={(v) => onRecipes([...rest, { kind: k.kind, width: v <= 0.01 ? 0 : v }])}
+              />
+            ) : null}
+          </div>
+        );
+      })}
+    </fieldset>
+  );
+}
+
+const LIMITS: readonly { key: keyof Limits; label: string; unit: string }[] = [
+  { key: 'line', label: 'thinnest metal line', unit: 'mm' },
+  { key: 'area', label: 'narrowest colour area', unit: 'mm' },
+  { key: 'edge', label: 'outer edge', unit: 'mm' },
+  { key: 'areaSize', label: 'smallest colour area', unit: 'mm²' },
+  { key: 'cutOut', label: 'smallest cut-out', unit: 'mm' },
+  { key: 'bridge', label: 'narrowest bridge', unit: 'mm' },
+];
+
+function LimitsTable({ limits, onLimits, onUsual }: { limits: Limits; onLimits: (l: Limits) => void; onUsual: () => void }) {
+  const set = (key: keyof Limits, text: string) => {
+    const v = Number(text.trim().replace(',', '.').replace(/\s*mm²?$/, ''));
+    if (!(v > 0 && v <= 20)) return 'Give a number above 0, up to 20.';
+    onLimits({ ...limits, [key]: v });
+    return undefined;
+  };
+  return (
+    <details class="more">
+      <summary>What the maker can hold</summary>
+      <p class="hint">Usual figures of the trade; put in your own maker’s.</p>
+      <div class="limit-grid">
+        {LIMITS.map((l) => (
+          <TextField key={l.key} label={l.label} unit={l.unit} value={String(limits[l.key])} numeric onSet={(t) => set(l.key, t)} />
+        ))}
+      </div>
+      <button type="button" class="plain" onClick={onUsual}>Back to the usual figures</button>
+    </details>
+  );
+}
