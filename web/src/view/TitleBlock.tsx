@@ -1,0 +1,48 @@
+// What it is, in one line, as at the foot of every technical drawing.
+import type { Check, Design, Plating, Version } from '../engine/wire.gen';
+import { inches, mm } from '../words/length';
+import { TextField } from '../widgets/TextField';
+import { eachWords, enamelCount, FILL_WORDS, MAKING_WORDS, plural, VERDICT } from '../words/words';
+
+interface Props {
+  check: Check | undefined;
+  /** Design and version that the check was made for. */
+  design: Design | undefined;
+  version: Version | undefined;
+  plating: Plating | undefined;
+  behind: boolean;
+  onName: (name: string) => void;
+  onGo: (section: string) => void;
+}
+
+export function TitleBlock({ check, design, version, plating, behind, onName, onGo }: Props) {
+  if (!check || !design || !version) return <div class="title-block empty" />;
+  const v = VERDICT[check.verdict];
+  return (
+    <section class={behind ? 'title-block behind' : 'title-block'} aria-label="Title block">
+      <div class="cell name">
+        <TextField label="name" value={design.name} onSet={(t) => { if (!t.trim()) return 'A pin wants a name.'; onName(t.trim()); return undefined; }} />
+      </div>
+      <Cell label="colours" value={plural(enamelCount(check.flats.flats), 'enamel')} onClick={() => onGo('colours')} />
+      <Cell label="size" value={`${mm(check.w)} × ${mm(check.h)}`} more={`${inches(check.w)} × ${inches(check.h)}`} onClick={() => onGo('sight')} />
+      <Cell label="making" value={MAKING_WORDS[design.making]} more={FILL_WORDS[design.fill]} onClick={() => onGo('metal')} />
+      <Cell label="plating" value={plating?.name ?? '—'} onClick={() => onGo('metal')} />
+      <Cell label="quantity" value={plural(version.quantity, 'pin')} onClick={() => onGo('order')} />
+      <Cell label="each" value={eachWords(check)} more={check.quote.invented ? 'invented prices' : undefined} onClick={() => onGo('order')} />
+      <button type="button" class={`cell verdict ${check.verdict}`} onClick={() => onGo('metal')}>
+        <span class="stamp" aria-hidden="true">{v.mark}</span>
+        <span><span class="field-label">{v.word}</span>{check.words}</span>
+      </button>
+    </section>
+  );
+}
+
+function Cell({ label, value, more, onClick }: { label: string; value: string; more?: string; onClick: () => void }) {
+  return (
+    <button type="button" class="cell" onClick={onClick}>
+      <span class="field-label">{label}</span>
+      <span class="cell-value">{value}</span>
+      {more ? <span class="cell-more">{more}</span> : null}
+    </button>
+  );
+}
