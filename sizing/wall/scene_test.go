@@ -34,19 +34,7 @@ const grain = 16
 // scene draws a picture given by the label at each place, anti-aliased: each
 // pixel holds the two labels it has most of.
 func scene(w, h int, at func(x, y float64) uint8) *reduce.Separation {
-	s := reduce.NewSeparation(w, h)
-	s.Flats = flats()
-	for y := 0; y < h; y++ {
-		for x := 0; x < w; x++ {
-			var n [256]int
-			for k := 0; k < grain*grain; k++ {
-				n[at(float64(x)+(float64(k%grain)+0.5)/grain, float64(y)+(float64(k/grain)+0.5)/grain)]++
-			}
-			first, second := top2(&n)
-			set(s, y*w+x, first, second, n[first], n[second])
-		}
-	}
-	return s
+	return sceneBy(w, h, grain, at)
 }
 
 func top2(n *[256]int) (first, second uint8) {
