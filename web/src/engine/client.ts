@@ -1,0 +1,328 @@
+// The page's side of the engine: asks, waits, starts it again when it dies.
+import { crashed, EngineError, stopped, superseded } from './errors';
+import { fetchEngine, startWorker, type Kept, type Link } from './link';
+import type { FromWorker, OpenPlan, ToWorker } from './protocol';
+import { Queue, type Job } from './queue';
+import { decodeSVG } from './svg';
+import type { Calls, GroundChoice, Header, Opened } from './wire.gen';
+
+export { EngineError } from './errors';
+
+export type CallName = keyof Calls;
+export type Ask<N extends CallName> = Calls[N]['ask'];
+
+export interface Reply<N extends CallName> {
+  answer: Calls[N]['answer'];
+  bytes?: Uint8Array<ArrayBuffer>;
+}
+
+export interface CallOptions {
+  /** Bytes that go with the request; they are moved, not copied. */
+  bytes?: Uint8Array<ArrayBuffer>;
+  /** Stops the call, running or waiting. */
+  signal?: AbortSignal;
+  onProgress?: (share: number, doing: string) => void;
+  /** In one lane only the newest waiting call is kept. Without a lane every call is made. */
+  lane?: string;
+}
+
+export type EngineState = 'starting' | 'ready' | 'crashed' | 'restarting';
+
+export interface Engine {
+  call<N extends CallName>(name: N, ask: Ask<N>, options?: CallOptions): Promise<Reply<N>>;
+  /** Reads, decodes and opens a file. When it is refused, what was open stays open. */
+  openFile(file: Blob, name: string, ground: GroundChoice, options?: CallOptions): Promise<Opened>;
+  /** Tells how the engine is, now and at each change; returns how to stop listening. */
+  onState(listener: (state: EngineState) => void): () => void;
+}
+
+/** How often in a row the engine may die without an answer in between before
+ * the page stops starting it again. */
+const MOST_DEATHS = 4;
+
+/** How often a call is made again after the engine died during it: once, in
+ * case the death was not its doing (a system short of memory ends workers). */
+const TRIES = 2;
+
+/** A call in line or running. */
+interface Running extends Job {
+  id: number;
+  name: string;
+  /** The message to send, made anew for each try. */
+  message(id: number): Promise<{ message: ToWorker; transfer: Transferable[] }>;
+  /** The drawing it needs to be open. */
+  drawing?: string | undefined;
+  tries: number;
+  /** False when what it needs was moved away with the first try. */
+  again: boolean;
+  onProgress?: CallOptions['onProgress'] | undefined;
+  answer(json: string, bytes: Uint8Array<ArrayBuffer> | undefined): void;
+  fail(err: EngineError): void;
+}
+
+/** A drawing the engine holds, and how to open it again. */
+interface Open {
+  file: Blob;
+  header: Header;
+  plan: OpenPlan;
+}
+
+export function startEngine(): Engine {
+  return new Client();
+}
+
+class Client implements Engine {
+  private readonly queue = new Queue<Running>();
+  private readonly drawings = new Map<string, Open>();
+  /** Drawings the present worker holds. */
+  private held = new Set<string>();
+  private readonly listeners = new Set<(s: EngineState) => void>();
+  private state: EngineState = 'starting';
+  private kept: Kept | undefined;
+  private link: Link | undefined;
+  private running: Running | undefined;
+  private deaths = 0;
+  private nextID = 1;
+  private headerBytes = 0;
+
+  constructor() {
+    void this.begin();
+  }
+
+  onState(listener: (s: EngineState) => void): () => void {
+    this.listeners.add(listener);
+    listener(this.state);
+    return () => this.listeners.delete(listener);
+  }
+
+  call<N extends CallName>(name: N, ask: Ask<N>, options: CallOptions = {}): Promise<Reply<N>> {
+    const text = JSON.stringify(ask);
+    const bytes = options.bytes ?? null;
+    return this.submit<N>({
+      name,
+      drawing: drawingOf(ask),
+      again: bytes === null,
+      message: async (id) => ({
+        message: { type: 'call', id, name, ask: text, bytes },
+        transfer: bytes ? [bytes.buffer] : [],
+      }),
+    }, options);
+  }
+
+  async openFile(file: Blob, name: string, ground: GroundChoice, options: CallOptions = {}): Promise<Opened> {
+    const header = await this.headerOf(file, name, options);
+    const open: Open = { file, header, plan: { id: `drawing-${this.nextID++}`, fileName: name, ground } };
+    const { answer } = await this.submit<'open'>({ name: 'open', again: true, message: openMessage(open) }, options);
+    this.drawings.set(open.plan.id, open);
+    this.held.add(open.plan.id);
+    return answer;
+  }
+
+  private async headerOf(file: Blob, name: string, options: CallOptions): Promise<Header> {
+    this.headerBytes ||= (await this.call('hello', {})).answer.headerBytes;
+    const bytes = new Uint8Array(await readStart(file, this.headerBytes));
+    const { signal } = options;
+    return (await this.call('header', { fileName: name, size: file.size }, signal ? { bytes, signal } : { bytes })).answer;
+  }
+
+  private submit<N extends CallName>(what: Pick<Running, 'name' | 'message' | 'again' | 'drawing'>, options: CallOptions): Promise<Reply<N>> {
+    return new Promise((resolve, reject: (e: EngineError) => void) => {
+      if (options.signal?.aborted) {
+        reject(stopped());
+        return;
+      }
+      const id = this.nextID++;
+      const job: Running = {
+        ...what,
+        id,
+        tries: 0,
+        lane: options.lane ?? `call ${id}`,
+        onProgress: options.onProgress,
+        answer: (json, bytes) => resolve(bytes ? { answer: JSON.parse(json), bytes } : { answer: JSON.parse(json) }),
+        fail: reject,
+        drop: () => reject(superseded()),
+      };
+      options.signal?.addEventListener('abort', () => this.stop(job), { once: true });
+      this.queue.push(job);
+      this.pump();
+    });
+  }
+
+  private stop(job: Running): void {
+    if (this.queue.remove(job)) job.fail(stopped());
+    else if (this.running === job) this.link?.send({ type: 'stop', id: job.id });
+  }
+
+  // ---- one call at a time
+
+  private pump(): void {
+    if (this.running || this.state !== 'ready') return;
+    const job = this.queue.next();
+    if (!job) return;
+    const lost = job.drawing ? this.lost(job.drawing) : undefined;
+    if (lost) {
+      this.queue.pushFirst(job);
+      this.openAgain(lost);
+      return;
+    }
+    void this.run(job);
+  }
+
+  private async run(job: Running): Promise<void> {
+    const link = this.link;
+    this.running = job;
+    job.tries++;
+    try {
+      const { message, transfer } = await job.message(job.id);
+      if (this.link === link && this.running === job) link?.send(message, transfer);
+    } catch (err) {
+      this.settle(job, () => job.fail(err instanceof EngineError ? err : unexpected(err)));
+    }
+  }
+
+  private settle(job: Running, how: () => void): void {
+    if (this.running === job) this.running = undefined;
+    how();
+    this.pump();
+  }
+
+  // ---- drawings
+
+  /** A drawing that was opened but that this worker does not hold. */
+  private lost(drawing: string): Open | undefined {
+    return this.held.has(drawing) ? undefined : this.drawings.get(drawing);
+  }
+
+  private openAgain(open: Open): void {
+    const { id } = open.plan;
+    this.held.add(id);
+    void this.run({
+      id: this.nextID++,
+      name: 'open',
+      lane: `again ${id}`,
+      tries: 0,
+      again: true,
+      message: openMessage(open),
+      answer: () => {},
+      // The call that needed it now fails in the engine's own words.
+      fail: () => this.drawings.delete(id),
+      drop: () => {},
+    });
+  }
+
+  // ---- the worker's life
+
+  private async begin(): Promise<void> {
+    try {
+      this.kept = await fetchEngine();
+      this.startWorker();
+    } catch (err) {
+      this.giveUp(new EngineError(`The engine could not be loaded (${String(err)}).`, 'Check the connection and load the page again.', 'crashed'));
+    }
+  }
+
+  private startWorker(): void {
+    if (!this.kept) return;
+    const link: Link = startWorker(this.kept, {
+      message: (m) => {
+        if (this.link === link) this.hear(m);
+      },
+      died: () => {
+        if (this.link === link) this.died();
+      },
+    });
+    this.link = link;
+  }
+
+  private hear(m: FromWorker): void {
+    const job = this.running;
+    switch (m.type) {
+      case 'ready':
+        this.setState('ready');
+        this.pump();
+        return;
+      case 'ended':
+        this.died();
+        return;
+    }
+    if (!job || job.id !== m.id) return;
+    this.deaths = 0;
+    if (m.type === 'progress') job.onProgress?.(m.share, m.doing);
+    else if (m.type === 'answer') this.settle(job, () => job.answer(m.json, m.bytes));
+    else this.failed(job, m.failure.kind, new EngineError(m.failure.what, m.failure.do, m.failure.kind));
+  }
+
+  /** A drawing the engine let go to save memory is opened again, unseen. */
+  private failed(job: Running, kind: string, err: EngineError): void {
+    if (kind === 'gone' && job.drawing && job.again && job.tries < TRIES && this.held.delete(job.drawing)) {
+      this.running = undefined;
+      this.queue.pushFirst(job);
+      this.pump();
+      return;
+    }
+    this.settle(job, () => job.fail(err));
+  }
+
+  private died(): void {
+    const job = this.running;
+    this.link?.end();
+    this.link = undefined;
+    this.running = undefined;
+    this.held = new Set();
+    this.deaths++;
+    this.setState('crashed');
+    if (job && job.again && job.tries < TRIES) this.queue.pushFirst(job);
+    else job?.fail(crashed());
+    if (this.deaths >= MOST_DEATHS) {
+      this.giveUp(new EngineError('The engine keeps stopping.', 'Load the page again; if that does not help, use another browser.', 'crashed'));
+      return;
+    }
+    this.setState('restarting');
+    this.startWorker();
+  }
+
+  private giveUp(err: EngineError): void {
+    this.setState('crashed');
+    for (const job of this.queue.drain()) job.fail(err);
+    // What is asked from now on fails too, rather than waiting for ever.
+    this.queue.push = (job) => job.fail(err);
+  }
+
+  private setState(state: EngineState): void {
+    this.state = state;
+    for (const tell of this.listeners) tell(state);
+  }
+}
+
+function openMessage(open: Open): Running['message'] {
+  return async (id) => {
+    const { file, header, plan } = open;
+    if (header.format !== 'svg') return { message: { type: 'open', id, file, header, ask: plan }, transfer: [] };
+    const p = await decodeSVG(file, header);
+    const ask = { ...plan, w: p.w, h: p.h, fileW: header.w, fileH: header.h, space: p.space };
+    return {
+      message: { type: 'call', id, name: 'open', ask: JSON.stringify(ask), bytes: p.bytes },
+      transfer: [p.bytes.buffer],
+    };
+  };
+}
+
+async function readStart(file: Blob, most: number): Promise<ArrayBuffer> {
+  try {
+    return await file.slice(0, most).arrayBuffer();
+  } catch {
+    throw new EngineError('This file could not be read: it may have been moved or changed.', 'Choose it again.', 'refused');
+  }
+}
+
+/** The drawing a request is about, if any. */
+export function drawingOf(ask: unknown): string | undefined {
+  const a = ask as { drawing?: string; picked?: Calls['check']['ask']['picked'] };
+  if (a.drawing) return a.drawing;
+  const drawings = a.picked?.project.order.designs[a.picked.design]?.drawings;
+  return drawings?.at(-1)?.id;
+}
+
+function unexpected(err: unknown): EngineError {
+  return new EngineError(`Something went wrong: ${String(err)}.`, 'Try again.', 'refused');
+}
