@@ -58,7 +58,9 @@ export function setPictureSide(px: number): void {
 }
 
 async function check(p: Project): Promise<void> {
-  const got = await quietly(p, (e, q) => e.call('check', { picked: s.picked(q) }, { lane: 'check', onProgress: report('Measuring') }));
+  const stopper = new AbortController();
+  const opts = { lane: 'check', signal: stopper.signal, onProgress: report('Measuring', () => stopper.abort()) };
+  const got = await quietly(p, (e, q) => e.call('check', { picked: s.picked(q) }, opts));
   s.work.value = undefined;
   if (got && current(got.project)) s.shown.value = { project: got.project, check: got.value.answer };
 }
@@ -91,10 +93,9 @@ function current(p: Project): boolean {
   return s.asked.value === p || s.dragged.value !== undefined;
 }
 
-function report(doing: string) {
+function report(doing: string, stop: () => void) {
   return (share: number, step: string) => {
-    if (share >= 1) s.work.value = undefined;
-    else s.work.value = { doing: step || doing, share, stop: () => void 0 };
+    s.work.value = share >= 1 ? undefined : { doing: step || doing, share, stop };
   };
 }
 
@@ -134,7 +135,7 @@ async function openAgain(p: Project): Promise<boolean> {
 export async function open(file: Blob, name: string, as?: string): Promise<boolean> {
   if (!engine) return false;
   s.note.value = undefined;
-  s.work.value = { doing: `Opening ${name}`, share: 0, stop: () => void 0 };
+  s.work.value = { doing: `Opening ${name}`, share: 0 };
   try {
     const o = await engine.openFile(file, name, 'auto');
     files.set(o.drawing, { file, name });

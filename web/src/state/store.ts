@@ -34,14 +34,15 @@ export interface Note {
 export interface Work {
   doing: string;
   share: number;
-  stop: () => void;
+  /** Missing for the few steps that cannot be stopped. */
+  stop?: () => void;
 }
 
 export type EngineState = 'starting' | 'ready' | 'crashed' | 'restarting';
 
 /** Where on the sheet something was touched. */
 export type Spot =
-  | { kind: 'flat'; flat: number; x: number; y: number; area?: number; width?: number; built?: boolean }
+  | { kind: 'flat'; flat: number; x: number; y: number; area?: number; width?: number; built?: boolean; work?: { x: number; y: number } }
   | { kind: 'finding'; index: number; x: number; y: number };
 
 export const hello = signal<Hello | undefined>(undefined);

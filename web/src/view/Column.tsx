@@ -1,0 +1,88 @@
+// The sections, in the order of the job: data in, wishes out.
+import { chooseGround } from '../state/ask';
+import { priceListOf, withDesign, withPriceList, withVersion } from '../state/project';
+import { checkFromCard } from '../state/truesize';
+import { here, keep, perMM, sure } from '../state/screen';
+import * as s from '../state/store';
+import type { Design } from '../engine/wire.gen';
+import { BackPanel } from '../panels/BackPanel';
+import { ColoursPanel } from '../panels/ColoursPanel';
+import { DrawingPanel } from '../panels/DrawingPanel';
+import { MetalPanel } from '../panels/MetalPanel';
+import { OrderPanel } from '../panels/OrderPanel';
+import { SightPanel } from '../panels/SightPanel';
+import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
+import { openDemo, openFirst, pasteNow } from './doors';
+
+const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
+
+/** A new making or fill brings its usual limits; the person's own are kept in the undo. */
+function usual(making: Design['making'], fill: Design['fill']) {
+  return s.hello.value?.limits.find((l) => l.making === making && l.fill === fill)?.limits;
+}
+
+function remake(change: { making?: Design['making']; fill?: Design['fill'] }, what: string) {
+  const d = s.design.value;
+  if (!d) return;
+  const limits = usual(change.making ?? d.making, change.fill ?? d.fill) ?? d.limits;
+  design({ ...change, limits }, what);
+}
+
+/** Where the middle of the sheet is, for a card opened from the list. */
+const CENTRE = { x: 220, y: 90 };
+
+export function Column() {
+  const d = s.design.value;
+  const v = s.version.value;
+  const check = s.shown.value?.check;
+  const ref = d?.drawings.at(-1);
+  const list = s.asked.value ? priceListOf(s.asked.value) : undefined;
+  const doors = { onFiles: openFirst, onPaste: () => void pasteNow(), onDemo: (x: 'lighthouse' | 'harbour' | 'buoy') => void openDemo(x) };
+  const toSheet = () => document.querySelector('.stage')?.scrollIntoView({ block: 'nearest' });
+  return (
+    <div class="column">
+      <DrawingPanel
+        {...doors} opened={ref ? s.opened.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} fileName={ref?.fileName ?? ''}
+        onGround={(g) => void chooseGround(g)}
+      />
+      {d && v ? (
+        <>
+          <ColoursPanel
+            flats={check?.flats.flats ?? []} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}
+            fewer={!s.behind.value && check !== undefined && check.flats.count < d.colours}
+            onCount={(n) => design({ colours: n }, plural(n, 'enamel'))}
+            onFlat={(flat) => { s.turned.value = false; s.spot.value = { kind: 'flat', flat, ...CENTRE }; toSheet(); }}
+          />
+          <MetalPanel
+            design={d} platings={s.hello.value?.platings ?? []} plating={v.plating} check={check}
+            onPlating={(plating) => s.change((p) => withVersion(p, { plating }), `Plating ${plating}`)}
+            onMaking={(making) => remake({ making }, `Made ${MAKING_WORDS[making]}`)}
+            onFill={(fill) => remake({ fill }, `Filled: ${FILL_WORDS[fill]}`)}
+            onLimits={(limits) => design({ limits }, 'Changed a limit')}
+            onUsualLimits={() => design({ limits: usual(d.making, d.fill) ?? d.limits }, 'Usual limits')}
+            onRecipes={(recipes) => design({ recipes }, 'Changed the built metal')}
+            onFinding={(index) => { s.turned.value = false; s.spot.value = { kind: 'finding', index, ...CENTRE }; toSheet(); }}
+          />
+          <BackPanel check={check} design={d} turned={s.turned.value}
+            onPosts={(posts) => design({ posts }, posts === 0 ? 'Posts as advised' : plural(posts, 'post'))}
+            onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
+          <SightPanel check={check} design={d} sure={sure.value} perMM={perMM.value}
+            onSize={(mm) => design({ size: { ...d.size, mm } }, `Size ${mm} mm`)}
+            onBy={(by) => design({ size: { mm: sizeBy(by) ?? d.size.mm, by } }, `Measured by ${by}`)}
+            onMatched={(w) => keep(checkFromCard(here.value, w))} />
+          <OrderPanel check={check} shownVersion={s.shownVersion.value} version={v} list={list}
+            onQuantity={(quantity) => s.change((p) => withVersion(p, { quantity }), plural(quantity, 'pin'))}
+            onList={(l, what) => s.change((p) => withPriceList(p, l), what)} />
+        </>
+      ) : null}
+    </div>
+  );
+}
+
+/** The same pin by another measure: the number changes, the pin does not. */
+function sizeBy(by: Design['size']['by']): number | undefined {
+  const c = s.shown.value?.check;
+  if (!c) return undefined;
+  const mm = { width: c.w, height: c.h, longest: c.longest, mean: c.mean }[by];
+  return Math.round(mm * 100) / 100;
+}

@@ -1,0 +1,80 @@
+// What can be done with one colour, at the spot.
+import { useState } from 'preact/hooks';
+import type { Edit, Flat, Plating } from '../engine/wire.gen';
+import { hexOf, rgbOf } from '../state/project';
+import { Choice, Swatch } from '../widgets/basic';
+import { TextField } from '../widgets/TextField';
+import { mm } from '../words/length';
+import { ROLE_MEANS, ROLE_WORDS } from '../words/words';
+
+interface Props {
+  flat: Flat;
+  others: readonly Flat[];
+  plating: Plating | undefined;
+  pieces: number;
+  area?: number | undefined;
+  width?: number | undefined;
+  built?: boolean | undefined;
+  canSplit: boolean;
+  onEdit: (e: Edit, what: string, close?: boolean) => void;
+  onSplit: () => void;
+}
+
+const ROLES = (['enamel', 'metal', 'cutout', 'printed'] as const).map((r) => ({ value: r, label: ROLE_WORDS[r], hint: ROLE_MEANS[r] }));
+
+export function FlatCard(p: Props) {
+  const f = p.flat;
+  const [joining, setJoining] = useState(false);
+  return (
+    <div class="card-body">
+      {p.area !== undefined ? (
+        <p class="facts">this area {p.area.toFixed(p.area < 10 ? 2 : 0)} mm², {mm(p.width ?? 0, 2)} wide here{p.built ? ', built by a repair' : ''}</p>
+      ) : null}
+      {f.role === 'metal' ? (
+        <p class="facts">Drawn in <Swatch rgb={f.rgb} label="the colour drawn" />, it takes the plating{p.plating ? <>: <Swatch rgb={p.plating.mid} /> {p.plating.name}</> : null}.</p>
+      ) : (
+        <ColourRow flat={f} onEdit={p.onEdit} />
+      )}
+      <TextField label="name" value={f.name} onSet={(t) => { if (!t.trim()) return 'Give it a name.'; p.onEdit({ op: 'name', flat: f.id, name: t.trim() }, `Renamed to ${t.trim()}`); return undefined; }} />
+      <Choice legend="becomes" value={f.role} options={ROLES} onPick={(role) => p.onEdit({ op: 'role', flat: f.id, role }, `${f.name} is now ${ROLE_WORDS[role]}`)} />
+      <label class="tick">
+        <input type="checkbox" checked={f.locked} onChange={(e) => p.onEdit({ op: 'lock', flat: f.id, locked: e.currentTarget.checked }, e.currentTarget.checked ? `${f.name} is kept` : `${f.name} is free`)} />
+        <span>Keep at every count of colours</span>
+      </label>
+      {joining ? (
+        <fieldset class="join">
+          <legend>Join with</legend>
+          {p.others.map((o) => (
+            <button key={o.id} type="button" class="plain" onClick={() => p.onEdit({ op: 'join', flat: f.id, with: o.id }, `Joined ${f.name} with ${o.name}`, true)}>
+              <Swatch rgb={o.rgb} /> {o.name}
+            </button>
+          ))}
+        </fieldset>
+      ) : (
+        <div class="two">
+          {p.others.length > 0 ? <button type="button" class="plain" onClick={() => setJoining(true)}>Join with …</button> : null}
+          {p.canSplit && p.pieces > 1 ? <button type="button" class="plain" onClick={p.onSplit}>Split this area off</button> : null}
+        </div>
+      )}
+    </div>
+  );
+}
+
+function ColourRow({ flat, onEdit }: { flat: Flat; onEdit: Props['onEdit'] }) {
+  const hex = hexOf(flat.rgb);
+  const set = (text: string) => {
+    const rgb = rgbOf(text);
+    if (!rgb) return 'Write six digits, such as #2a6f97.';
+    onEdit({ op: 'recolour', flat: flat.id, rgb }, `Recoloured ${flat.name}`);
+    return undefined;
+  };
+  return (
+    <div class="colour-row">
+      <label>
+        <span class="field-label">colour</span>
+        <input type="color" value={hex} onChange={(e) => void set(e.currentTarget.value)} />
+      </label>
+      <TextField label="as hex" value={hex} onSet={set} />
+    </div>
+  );
+}

@@ -1,0 +1,131 @@
+// The drafter's sheet: frame, tools, stage, twin and title block.
+import { computed } from '@preact/signals';
+import type { Edit } from '../engine/wire.gen';
+import { setPictureSide, touch } from '../state/ask';
+import { designOf, withDesign, withEdit } from '../state/project';
+import { perMM, sure } from '../state/screen';
+import * as s from '../state/store';
+import { FlatButton } from './Callouts';
+import { FindingCard } from './FindingCard';
+import { FlatCard } from './FlatCard';
+import { go } from './go';
+import type { Point } from './place';
+import { Popover } from './Popover';
+import { NARROW, Stage } from './Stage';
+import { TitleBlock } from './TitleBlock';
+import { Tools } from './Tools';
+import { Twin } from './Twin';
+import { useRoom, type Room } from './useRoom';
+
+const factor = computed(() => (s.design.value?.size.mm ?? 1) / (s.shownDesign.value?.size.mm ?? 1));
+
+const dragFactor = computed(() => {
+  const from = s.history.value ? designOf(s.history.value.now)?.size.mm : undefined;
+  const to = s.dragged.value ? designOf(s.dragged.value)?.size.mm : undefined;
+  return from && to ? to / from : 1;
+});
+
+const LEAST = 5;
+const MOST = 150;
+
+function resize(k: number) {
+  return (p: Parameters<typeof withDesign>[0]) => {
+    const size = designOf(p)?.size;
+    if (!size) return p;
+    const mm = Math.round(Math.min(MOST, Math.max(LEAST, size.mm * k)) * 10) / 10;
+    return withDesign(p, { size: { ...size, mm } });
+  };
+}
+
+async function touched(x: number, y: number, at: Point) {
+  const t = await touch(x, y);
+  if (!t?.hit) {
+    s.spot.value = undefined;
+    return;
+  }
+  s.spot.value = { kind: 'flat', flat: t.flat, x: at.x, y: at.y, area: t.area, width: t.width, built: t.built, work: { x, y } };
+}
+
+export function Sheet() {
+  const { ref, room } = useRoom<HTMLDivElement>();
+  const check = s.shown.value?.check;
+  return (
+    <section class="sheet" aria-label="The sheet">
+      <Tools />
+      <div class="stage" ref={ref}>
+        <Stage
+          room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value}
+          turned={s.turned.value} holding={s.holding.value} dragFactor={dragFactor.value} factor={factor.value}
+          spot={s.spot.value} name={s.shownDesign.value?.name ?? 'The pin'}
+          onSide={setPictureSide}
+          onTouch={(x, y, at) => void touched(x, y, at)}
+          onHold={(on) => (s.holding.value = on)}
+          onFlat={(flat, at) => (s.spot.value = { kind: 'flat', flat, ...at })}
+          onFlag={(index, at) => (s.spot.value = { kind: 'finding', index, ...at })}
+          onDrag={(k) => s.drag(resize(k))}
+          onDrop={() => s.letGo(`Size ${s.design.value?.size.mm ?? ''} mm`)}
+          onSize={(k) => s.change(resize(k * factor.peek() ** -1), 'Changed the size')}
+        />
+        {s.holding.value ? <p class="held small-caps">the drawing as brought</p> : null}
+        <SpotCard room={room} />
+      </div>
+      <Twin shot={s.front.value?.shot} check={check} perMM={perMM.value} sure={sure.value} factor={factor.value} onCheck={() => go('sight')} />
+      {room.w > 0 && room.w < NARROW && check ? (
+        <ul class="callout-list" aria-label="Colours of the pin">
+          {check.flats.flats.map((f) => (
+            <li key={f.id}><FlatButton flat={f} onClick={() => (s.spot.value = { kind: 'flat', flat: f.id, x: 0, y: 0 })} /></li>
+          ))}
+        </ul>
+      ) : null}
+      <TitleBlock
+        check={check} design={s.shownDesign.value} version={s.shownVersion.value} plating={s.plating.value} behind={s.behind.value}
+        onName={(name) => s.change((p) => withDesign(p, { name }), `Named ${name}`)} onGo={go}
+      />
+    </section>
+  );
+}
+
+function SpotCard({ room }: { room: Room }) {
+  const spot = s.spot.value;
+  const check = s.shown.value?.check;
+  if (!spot || !check || s.turned.value) return null;
+  const close = () => (s.spot.value = undefined);
+  const edit = (e: Edit, what: string, shut = false) => {
+    s.change((p) => withEdit(p, e), what);
+    if (shut) close();
+  };
+  if (spot.kind === 'flat') {
+    const flat = check.flats.flats.find((f) => f.id === spot.flat);
+    if (!flat) return null;
+    const work = spot.work;
+    const split = () => {
+      if (!work) return;
+      const count = s.shownDesign.value?.colours ?? check.flats.count;
+      edit({ op: 'split', flat: flat.id, x: work.x / check.flats.w, y: work.y / check.flats.h, count }, `Split an area off ${flat.name}`, true);
+    };
+    return (
+      <Popover key={`flat${flat.id}`} at={spot} room={room} title={flat.name} onClose={close}>
+        <FlatCard
+          flat={flat} others={check.flats.flats.filter((f) => f.id !== flat.id)} plating={s.plating.value}
+          pieces={check.flats.spots.find((q) => q.flat === flat.id)?.pieces ?? 1}
+          area={spot.area} width={spot.width} built={spot.built} canSplit={work !== undefined} onEdit={edit} onSplit={split}
+        />
+      </Popover>
+    );
+  }
+  const finding = check.findings[spot.index];
+  if (!finding) return null;
+  const flat = check.flats.flats.find((f) => f.id === finding.flat);
+  const n = check.findings.length;
+  return (
+    <Popover key={`spot${spot.index}`} at={spot} room={room} title={`Trouble spot ${spot.index + 1} of ${n}`} onClose={close}>
+      <FindingCard
+        finding={finding} flat={flat} holdsFrom={check.holdsFrom} size={s.shownDesign.value?.size.mm ?? 0}
+        onGrow={(mm) => { s.change(resize(mm / (s.design.value?.size.mm ?? mm)), `Grew to ${mm} mm`); close(); }}
+        onFlat={() => flat && (s.spot.value = { ...spot, kind: 'flat', flat: flat.id })}
+        onList={() => { close(); go('metal'); }}
+        onStep={(by) => (s.spot.value = { ...spot, index: (spot.index + by + n) % n })}
+      />
+    </Popover>
+  );
+}

@@ -1,0 +1,122 @@
+// The pin in the middle of the sheet, with everything that stands round it.
+import { useEffect } from 'preact/hooks';
+import type { Check } from '../engine/wire.gen';
+import type { Drawn, Spot } from '../state/store';
+import { BackFace } from './BackFace';
+import { CalloutLabels, layCallouts, Leaders } from './Callouts';
+import { Canvas } from './Canvas';
+import { Dimensions } from './Dimensions';
+import { Flags, SpotLines } from './Flags';
+import { fitIn, mapping, type Box, type Mapping, type Point } from './place';
+import { usePinTouch } from './usePinTouch';
+import type { Room } from './useRoom';
+
+export interface StageProps {
+  room: Room;
+  check: Check | undefined;
+  front: Drawn | undefined;
+  back: Drawn | undefined;
+  brought: Drawn | undefined;
+  turned: boolean;
+  holding: boolean;
+  /** Asked-for size over the size at the start of the drag; 1 when none. */
+  dragFactor: number;
+  /** Asked-for size over the shown one. */
+  factor: number;
+  spot: Spot | undefined;
+  name: string;
+  onSide: (devicePx: number) => void;
+  onTouch: (x: number, y: number, at: Point) => void;
+  onHold: (on: boolean) => void;
+  onFlat: (id: number, at: Point) => void;
+  onFlag: (index: number, at: Point) => void;
+  onDrag: (factor: number) => void;
+  onDrop: () => void;
+  onSize: (factor: number) => void;
+}
+
+/** Below this width the callouts stand in a list under the sheet. */
+export const NARROW = 620;
+const MARGIN = 158;
+const DIM_OFF = 30;
+
+/** The room left for the pin once callouts and dimension lines have theirs. */
+function pinRoom(room: Room): Box {
+  const wide = room.w >= NARROW;
+  const l = wide ? MARGIN + 58 : 62;
+  const r = wide ? MARGIN + 30 : 18;
+  return { x: l, y: 26, w: Math.max(60, room.w - l - r), h: Math.max(60, room.h - 26 - 74) };
+}
+
+function scaled(b: Box, k: number): Box {
+  return { x: b.x + (b.w * (1 - k)) / 2, y: b.y + (b.h * (1 - k)) / 2, w: b.w * k, h: b.h * k };
+}
+
+/** The box that lays another picture of the same pin exactly over this one. */
+function over(front: Drawn, map: Mapping, box: Box, other: Drawn): Box {
+  const k = ((box.w / front.shot.picture.w) * front.shot.picture.scale) / other.shot.picture.scale;
+  const o = map.toSheet(0, 0);
+  const q = other.shot.picture;
+  return { x: o.x - q.dx * k, y: o.y - q.dy * k, w: q.w * k, h: q.h * k };
+}
+
+const css = (b: Box) => ({ left: `${b.x}px`, top: `${b.y}px`, width: `${b.w}px`, height: `${b.h}px` });
+
+export function Stage(p: StageProps) {
+  const home = pinRoom(p.room);
+  useEffect(() => {
+    if (p.room.w > 0) p.onSide(Math.max(home.w, home.h) * devicePixelRatio);
+  }, [p.room.w, p.room.h]);
+  const pic = p.front?.shot.picture;
+  const box = pic ? scaled(fitIn(home, pic.w, pic.h), p.dragFactor) : home;
+  const map = pic ? mapping(pic, box) : undefined;
+  const touch = usePinTouch(p.onHold, (x, y) => {
+    const w = map?.toWork(x, y);
+    if (w) p.onTouch(w.x, w.y, { x, y });
+  });
+  return (
+    <>
+      <div class={p.turned ? 'flipper turned' : 'flipper'}>
+        <div class="face front" aria-hidden={p.turned}>
+          <div class="pin" style={css(box)}><Canvas shot={p.front?.shot} label={`${p.name}, struck, from the front`} /></div>
+          {p.front && map && p.brought ? (
+            <div class={p.holding ? 'pin brought seen' : 'pin brought'} style={css(over(p.front, map, box, p.brought))} aria-hidden={!p.holding}>
+              <Canvas shot={p.brought.shot} label="The drawing as brought" />
+            </div>
+          ) : null}
+          <button type="button" class="pin-touch" style={css(box)} tabIndex={p.turned ? -1 : 0}
+            aria-label="The pin. Tap a part to change it; hold, or hold the space bar, to see the drawing as brought." {...touch} />
+        </div>
+        <div class="face rear" aria-hidden={!p.turned}>
+          {p.back && p.check ? <BackFace back={p.back} check={p.check} home={home} seen={p.turned} /> : null}
+        </div>
+      </div>
+      {map && p.check && !p.turned && !p.holding ? <Around {...p} check={p.check} map={map} /> : null}
+    </>
+  );
+}
+
+function Around(p: StageProps & { check: Check; map: Mapping }) {
+  const { check, map, room } = p;
+  const a = map.toSheet(check.outline[0] ?? 0, check.outline[1] ?? 0);
+  const b = map.toSheet(check.outline[2] ?? 0, check.outline[3] ?? 0);
+  const pin = { x: a.x, y: a.y, w: b.x - a.x, h: b.y - a.y };
+  const wide = room.w >= NARROW;
+  const callouts = wide ? layCallouts(check.flats, map, pin, room.h - 12) : [];
+  const picked = p.spot?.kind === 'finding' ? p.spot.index : undefined;
+  return (
+    <>
+      <svg class="overlay" width={room.w} height={room.h} aria-hidden="true">
+        <Leaders callouts={callouts} width={room.w} margin={MARGIN} onFlat={p.onFlat} />
+        <SpotLines findings={check.findings} map={map} picked={picked} />
+      </svg>
+      <CalloutLabels callouts={callouts} width={room.w} margin={MARGIN} onFlat={p.onFlat} />
+      <Dimensions
+        pin={pin} w={check.w * p.factor} h={check.h * p.factor} off={DIM_OFF}
+        onDrag={p.onDrag} onDrop={p.onDrop}
+        onWidth={(mm) => p.onSize(mm / check.w)} onHeight={(mm) => p.onSize(mm / check.h)}
+      />
+      <Flags findings={check.findings} map={map} picked={picked} onFlag={p.onFlag} />
+    </>
+  );
+}
