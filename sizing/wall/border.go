@@ -169,6 +169,9 @@ func (b *bordering) all() []border {
 
 // traceBorders draws the longest stretch of each border as one stroke.
 func traceBorders(all []border, w, h int) {
+	if len(all) == 0 {
+		return
+	}
 	var points []point
 	for k := range all {
 		for _, c := range all[k].points {
@@ -176,7 +179,6 @@ func traceBorders(all []border, w, h int) {
 		}
 		all[k].points = nil
 	}
-	slices.SortStableFunc(points, func(p, q point) int { return int(p.part - q.part) })
 	g := newGraph(points, w+1, h+1)
 	in := make([]bool, len(points))
 	for i := range in {
@@ -191,7 +193,7 @@ func traceBorders(all []border, w, h int) {
 	}
 	walk := newWalker(&g)
 	for k, p := range longest {
-		all[k].path = walk.tour(p, twigPx)
+		all[k].path = walk.tour(p, nil, twigPx)
 		for i := range all[k].path {
 			all[k].path[i] -= 0.5 // corners of pixels, not centres
 		}

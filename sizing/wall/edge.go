@@ -99,6 +99,22 @@ func (v *view) beyondEdge(x, y int, class uint8) (bx, by int, ok bool) {
 
 // distance returns how far a place lies from the true edge of a class, given
 // the nearest pixel beyond it.
+func (v *view) distance(x, y float64, sx, sy int, class uint8) float64 {
+	e := v.edgeNear(sx, sy, class)
+	d := e.distance(x, y)
+	fx, fy, moved := e.foot(x, y)
+	if !moved {
+		return d
+	}
+	bx, by, ok := v.beyondEdge(fx, fy, class)
+	if !ok {
+		return d
+	}
+	e = v.edgeNear(bx, by, class)
+	return min(d, e.distance(x, y))
+}
+
+// distance is view.distance for many places.
 func (c *edges) distance(x, y float64, sx, sy int, class uint8) float64 {
 	e := c.at(sx, sy, class).edge
 	d := e.distance(x, y)

@@ -108,7 +108,7 @@ func (m *Measured) narrow(scale unit.PxPerMM, l sizing.Limits, small map[int32]b
 	found = m.mergeNear(found, limits, scale, walk)
 	out := make([]sizing.Finding, 0, len(found))
 	for i := range found {
-		g := m.lines.points[found[i].piece[0]].group
+		g := m.lines.points[found[i].all[0]].group
 		if f := m.report(&found[i], walk, limits[g], scale); f.Verdict != sizing.Holds {
 			out = append(out, f)
 		}
@@ -143,7 +143,7 @@ func (m *Measured) report(s *spot, walk *walker, limit unit.MM, scale unit.PxPer
 		X: float64(worst.x) + 0.5, Y: float64(worst.y) + 0.5,
 		X0: float64(s.box[0]) + 0.5 - half, Y0: float64(s.box[1]) + 0.5 - half,
 		X1: float64(s.box[2]) + 0.5 + half, Y1: float64(s.box[3]) + 0.5 + half,
-		Path:     walk.tour(s.piece, twigPx),
+		Path:     walk.tour(s.all, s.links, twigPx),
 		Length:   scale.MM(s.length),
 		Thinnest: scale.MM(float64(taus[0])), Typical: scale.MM(float64(taus[len(taus)/2])),
 		Error: scale.MM(err), Limit: limit,

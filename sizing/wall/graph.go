@@ -12,36 +12,80 @@ type graph struct {
 	next   []int32
 }
 
-// newGraph joins points of one class and part that touch, through corners too. A corner
-// is no link where two sides already lead there, so that lengths add up.
+// newGraph joins points of one class and part that touch, through corners too.
+// A corner is no link where two sides already lead there, so that lengths add
+// up. The points are brought into reading order.
 func newGraph(points []point, w, h int) graph {
-	at := make([]int32, (w+2)*(h+2))
-	step := int32(w + 2)
-	place := func(p *point) int32 { return (p.y+1)*step + p.x + 1 }
-	for i := range points {
-		at[place(&points[i])] = int32(i + 1)
-	}
-	g := graph{points: points, first: make([]int32, 1, len(points)+1)}
-	for i := range points {
-		p := &points[i]
-		k := place(p)
-		same := func(d int32) bool {
-			n := at[k+d]
-			return n > 0 && points[n-1].class == p.class && points[n-1].part == p.part
-		}
-		for _, d := range [4]int32{-step, -1, 1, step} {
-			if same(d) {
-				g.next = append(g.next, at[k+d]-1)
+	points, row := inOrder(points, h)
+	g := graph{points: points, first: make([]int32, 1, len(points)+1), next: make([]int32, 0, 2*len(points))}
+	var at [9]int32 // points round the middle one, row by row; -1 for none
+	var from [3]int32
+	for y := 0; y < h; y++ {
+		from = [3]int32{row[max(y-1, 0)], row[y], row[y+1]}
+		for i := row[y]; i < row[y+1]; i++ {
+			p := &points[i]
+			for k := range from {
+				look(points, row, y+k-1, &from[k], p, at[3*k:3*k+3])
 			}
+			g.link(&at)
 		}
-		for _, d := range [4][2]int32{{-1, -step}, {1, -step}, {-1, step}, {1, step}} {
-			if same(d[0]+d[1]) && !same(d[0]) && !same(d[1]) {
-				g.next = append(g.next, at[k+d[0]+d[1]]-1)
-			}
-		}
-		g.first = append(g.first, int32(len(g.next)))
 	}
 	return g
+}
+
+// link adds the neighbours of the next point: sides first, then corners.
+func (g *graph) link(at *[9]int32) {
+	for _, k := range [4]int{1, 3, 5, 7} {
+		if at[k] >= 0 {
+			g.next = append(g.next, at[k])
+		}
+	}
+	for _, k := range [4][3]int{{0, 1, 3}, {2, 1, 5}, {6, 3, 7}, {8, 5, 7}} {
+		if at[k[0]] >= 0 && at[k[1]] < 0 && at[k[2]] < 0 {
+			g.next = append(g.next, at[k[0]])
+		}
+	}
+	g.first = append(g.first, int32(len(g.next)))
+}
+
+// look finds the points of row y in the three columns round p that are of its
+// kind; from runs along that row with p.
+func look(points []point, row []int32, y int, from *int32, p *point, at []int32) {
+	at[0], at[1], at[2] = -1, -1, -1
+	if y < 0 || y+1 >= len(row) {
+		return
+	}
+	end := row[y+1]
+	for *from < end && points[*from].x < p.x-1 {
+		*from++
+	}
+	for k := *from; k < end && points[k].x <= p.x+1; k++ {
+		if q := &points[k]; q.class == p.class && q.part == p.part {
+			at[q.x-p.x+1] = k
+		}
+	}
+}
+
+// inOrder sorts points by row and column; row[y] is the first of row y.
+func inOrder(points []point, h int) (sorted []point, row []int32) {
+	row = make([]int32, h+1)
+	for i := range points {
+		row[points[i].y+1]++
+	}
+	for y := 0; y < h; y++ {
+		row[y+1] += row[y]
+	}
+	place := slices.Clone(row)
+	sorted = make([]point, len(points))
+	for i := range points {
+		y := points[i].y
+		sorted[place[y]] = points[i]
+		place[y]++
+	}
+	for y := 0; y < h; y++ {
+		slices.SortStableFunc(sorted[row[y]:row[y+1]], func(a, b point) int { return int(a.x - b.x) })
+	}
+	return sorted, row
 }
 
 func (g *graph) of(i int32) []int32 { return g.next[g.first[i]:g.first[i+1]] }

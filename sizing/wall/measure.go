@@ -94,12 +94,11 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 // pointsOf measures the width at every centreline pixel.
 func (m *Measured) pointsOf(ridge []mask.RidgePoint) []point {
 	points := make([]point, len(ridge))
-	lines := newEdges(m.v)
 	for i := range ridge {
 		r := &ridge[i]
 		x, y := float64(r.X), float64(r.Y)
-		a := lines.distance(x, y, int(r.AX), int(r.AY), r.Label)
-		b := lines.distance(x, y, int(r.BX), int(r.BY), r.Label)
+		a := m.v.distance(x, y, int(r.AX), int(r.AY), r.Label)
+		b := m.v.distance(x, y, int(r.BX), int(r.BY), r.Label)
 		points[i] = point{
 			x: r.X, y: r.Y, class: r.Label,
 			width: float32(a + b),

@@ -34,6 +34,8 @@ type walker struct {
 	met    []int32
 	from   []int32
 	height []int32
+	links  map[int32][]int32 // leaps between pieces that are drawn as one
+	near   []int32
 	piece  int32
 	visit  int32
 }
@@ -83,13 +85,22 @@ func (w *walker) ends(p piece) []int32 {
 	return ends
 }
 
+// of returns the neighbours of a point, leaps included.
+func (w *walker) of(i int32) []int32 {
+	if len(w.links) == 0 || w.links[i] == nil {
+		return w.g.of(i)
+	}
+	w.near = append(append(w.near[:0], w.g.of(i)...), w.links[i]...)
+	return w.near
+}
+
 // spread walks breadth first within the piece and returns the order of visits.
 func (w *walker) spread(start int32, order []int32) []int32 {
 	w.visit++
 	w.met[start], w.from[start] = w.visit, -1
 	order = append(order[:0], start)
 	for k := 0; k < len(order); k++ {
-		for _, n := range w.g.of(order[k]) {
+		for _, n := range w.of(order[k]) {
 			if w.in[n] == w.piece && w.met[n] != w.visit {
 				w.met[n], w.from[n] = w.visit, order[k]
 				order = append(order, n)
@@ -100,9 +111,18 @@ func (w *walker) spread(start int32, order []int32) []int32 {
 }
 
 // tour draws a piece in one stroke: from one far end to the other, going out
-// and back along every branch of at least twig pixels on the way.
-func (w *walker) tour(p piece, twig int32) []float32 {
+// and back along every branch of at least twig pixels on the way. Pieces that
+// links join are drawn as one.
+func (w *walker) tour(p piece, links [][2]int32, twig int32) []float32 {
 	w.enter(p)
+	clear(w.links)
+	for _, l := range links {
+		if w.links == nil {
+			w.links = map[int32][]int32{}
+		}
+		w.links[l[0]] = append(w.links[l[0]], l[1])
+		w.links[l[1]] = append(w.links[l[1]], l[0])
+	}
 	order := w.spread(p[0], nil)
 	order = w.spread(order[len(order)-1], order)
 	for _, i := range order {
@@ -140,7 +160,7 @@ func (w *walker) onward(here, came, twig int32) int32 {
 		after = w.rank(came)
 	}
 	best, pick := int64(1)<<62, int32(-1)
-	for _, n := range w.g.of(here) {
+	for _, n := range w.of(here) {
 		if w.in[n] != w.piece || w.from[n] != here {
 			continue
 		}

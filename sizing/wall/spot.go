@@ -1,13 +1,15 @@
 package wall
 
 import (
+	"slices"
+
 	"badgewright/sizing/unit"
 )
 
 // spot is one or more pieces of centreline that make one trouble spot.
 type spot struct {
-	piece  piece // the longest
-	all    []int32
+	all    piece      // its points
+	links  [][2]int32 // between the pieces it was put together from
 	length float64
 	box    [4]int32
 	group  uint8
@@ -16,7 +18,7 @@ type spot struct {
 
 func (m *Measured) spotOf(p piece, walk *walker) spot {
 	f := &m.lines.points[p[0]]
-	s := spot{piece: p, all: p, length: walk.length(p), group: f.group, class: f.class, box: [4]int32{f.x, f.y, f.x, f.y}}
+	s := spot{all: p, length: walk.length(p), group: f.group, class: f.class, box: [4]int32{f.x, f.y, f.x, f.y}}
 	for _, i := range p {
 		q := &m.lines.points[i]
 		s.box = [4]int32{min(s.box[0], q.x), min(s.box[1], q.y), max(s.box[2], q.x), max(s.box[3], q.y)}
@@ -34,8 +36,9 @@ func (m *Measured) mergeNear(spots []spot, limits [groups]unit.MM, scale unit.Px
 	for i := range into {
 		into[i] = int32(i)
 	}
+	var links [][2]int32
 	for g, mm := range limits {
-		n := nearness{m: m, reach: int32(mm.Px(scale)) + 1, cells: map[[2]int32][]int32{}, owner: map[int32]int32{}}
+		n := newNearness(m, int32(mm.Px(scale))+1)
 		for i := range spots {
 			if spots[i].group == uint8(g) {
 				n.put(int32(i), spots[i].all)
@@ -43,9 +46,19 @@ func (m *Measured) mergeNear(spots []spot, limits [groups]unit.MM, scale unit.Px
 		}
 		for i := range spots {
 			if spots[i].group == uint8(g) {
-				n.join(into, int32(i), walk.ends(spots[i].piece))
+				for _, e := range walk.ends(spots[i].all) {
+					links = append(links, n.from(int32(i), e)...)
+				}
 			}
 		}
+		for _, l := range links {
+			unite(into, n.owner[l[0]], n.owner[l[1]])
+		}
+		for _, l := range links {
+			r := first(into, n.owner[l[0]])
+			spots[r].links = append(spots[r].links, l)
+		}
+		links = links[:0]
 	}
 	return gather(spots, into)
 }
@@ -54,46 +67,80 @@ func (m *Measured) mergeNear(spots []spot, limits [groups]unit.MM, scale unit.Px
 type nearness struct {
 	m     *Measured
 	reach int32
-	cells map[[2]int32][]int32
-	owner map[int32]int32 // spot of each point
+	wide  int32   // cells in a row
+	head  []int32 // 1 + first point of each cell, 0 for none
+	next  []int32 // likewise, the next point in the same cell
+	owner []int32 // spot of each point
+}
+
+func newNearness(m *Measured, reach int32) *nearness {
+	n := &nearness{m: m, reach: reach, wide: int32(m.v.w)/reach + 3}
+	n.head = make([]int32, int(n.wide)*(m.v.h/int(reach)+3))
+	n.next = make([]int32, len(m.lines.points))
+	n.owner = make([]int32, len(m.lines.points))
+	return n
+}
+
+// cell leaves a margin of one all round.
+func (n *nearness) cell(i int32) int32 {
+	p := &n.m.lines.points[i]
+	return (p.y/n.reach+1)*n.wide + p.x/n.reach + 1
 }
 
 func (n *nearness) put(spot int32, points []int32) {
 	for _, i := range points {
-		p := &n.m.lines.points[i]
-		cell := [2]int32{p.x / n.reach, p.y / n.reach}
-		n.cells[cell] = append(n.cells[cell], i)
+		c := n.cell(i)
+		n.next[i], n.head[c] = n.head[c], i+1
 		n.owner[i] = spot
 	}
 }
 
-// join unites a spot with those that come within reach of one of its ends.
-func (n *nearness) join(into []int32, spot int32, ends []int32) {
-	for _, e := range ends {
-		p := &n.m.lines.points[e]
-		cx, cy := p.x/n.reach, p.y/n.reach
-		for dy := int32(-1); dy <= 1; dy++ {
-			for dx := int32(-1); dx <= 1; dx++ {
-				for _, k := range n.cells[[2]int32{cx + dx, cy + dy}] {
-					q := &n.m.lines.points[k]
-					x, y := p.x-q.x, p.y-q.y
-					if q.part == p.part && n.owner[k] != spot && x*x+y*y <= n.reach*n.reach {
-						unite(into, spot, n.owner[k])
+// from returns a link from an end of a spot to the nearest point of each other
+// spot within reach.
+func (n *nearness) from(spot, end int32) (links [][2]int32) {
+	p := &n.m.lines.points[end]
+	middle := n.cell(end)
+	var best []int32
+	for c := int32(0); c < 9; c++ {
+	points:
+		for at := n.head[middle+(c/3-1)*n.wide+c%3-1]; at > 0; at = n.next[at-1] {
+			k := at - 1
+			if n.m.lines.points[k].part != p.part || n.owner[k] == spot {
+				continue
+			}
+			d := n.apart(end, k)
+			if d > n.reach*n.reach {
+				continue
+			}
+			for b := range links {
+				if n.owner[links[b][1]] == n.owner[k] {
+					if d < best[b] {
+						best[b], links[b][1] = d, k
 					}
+					continue points
 				}
 			}
+			links, best = append(links, [2]int32{end, k}), append(best, d)
 		}
 	}
+	return links
+}
+
+func (n *nearness) apart(i, k int32) int32 {
+	p, q := &n.m.lines.points[i], &n.m.lines.points[k]
+	return (p.x-q.x)*(p.x-q.x) + (p.y-q.y)*(p.y-q.y)
 }
 
 func unite(into []int32, a, b int32) {
-	for into[a] != a {
-		a = into[a]
-	}
-	for into[b] != b {
-		b = into[b]
-	}
+	a, b = first(into, a), first(into, b)
 	into[max(a, b)] = min(a, b)
+}
+
+func first(into []int32, i int32) int32 {
+	for into[i] != i {
+		i = into[i]
+	}
+	return i
 }
 
 // gather joins the spots that were united, under the first of each.
@@ -101,10 +148,7 @@ func gather(spots []spot, into []int32) []spot {
 	kept := spots[:0:0]
 	place := make([]int, len(spots))
 	for i := range spots {
-		r := int32(i)
-		for into[r] != r {
-			r = into[r]
-		}
+		r := first(into, int32(i))
 		if int(r) == i {
 			place[i] = len(kept)
 			kept = append(kept, spots[i])
@@ -118,10 +162,7 @@ func gather(spots []spot, into []int32) []spot {
 
 func joined(a, b *spot) spot {
 	s := *a
-	if len(b.piece) > len(a.piece) {
-		s.piece = b.piece
-	}
-	s.all = append(append([]int32{}, a.all...), b.all...)
+	s.all = append(slices.Clone(a.all), b.all...)
 	s.length += b.length
 	s.box = [4]int32{min(a.box[0], b.box[0]), min(a.box[1], b.box[1]), max(a.box[2], b.box[2]), max(a.box[3], b.box[3])}
 	return s
