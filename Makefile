@@ -1,0 +1,126 @@
+# make run      build everything and serve the page on a loopback address
+# make test     everything a change must pass
+# See DEVELOPERS.md for the rest.
+
+SHELL := /bin/bash
+.SHELLFLAGS := -euo pipefail -c
+.DELETE_ON_ERROR:
+.DEFAULT_GOAL := run
+MAKEFLAGS += --no-print-directory
+
+# Only this module's own settings count, and the toolchain that is installed.
+export GOFLAGS := -mod=readonly
+export GOTOOLCHAIN := local
+export GOWORK := off
+
+WEB        := web
+BUILD      := .build
+TWIN       := $(WEB)/src/engine/wire.gen.ts
+STATICCHECK := honnef.co/go/tools/cmd/staticcheck@v0.8.2
+LINTER     := $(BUILD)/bin/staticcheck
+
+# Long enough to find what a change broke, short enough for every night.
+FUZZ_TIME  ?= 30s
+
+.PHONY: run test test-long bench dist golden lint generate clean \
+	tools build lint-go lint-web test-go test-wasm test-unit test-page size smoke fuzz
+
+run: dist
+	@node $(WEB)/dev/serve.mjs $(WEB)/dist
+
+dist: build size
+	@echo "The page is in $(WEB)/dist: static files, for any path of any static host."
+
+test: lint test-go test-wasm test-unit dist test-page
+	@echo "All tests passed."
+
+test-long: test smoke fuzz
+	@echo "All long tests passed."
+
+# ---- what is needed
+
+tools:
+	@bash $(WEB)/dev/tools.sh
+
+# node_modules is made anew whenever the lock file is newer.
+$(BUILD)/npm.stamp: $(WEB)/package.json $(WEB)/package-lock.json | tools
+	@mkdir -p $(BUILD)
+	cd $(WEB) && npm ci --no-audit --no-fund --loglevel=error </dev/null
+	@touch $@
+
+# ---- building
+
+GO_SOURCES := go.mod go.sum $(shell find reduce sizing wasm -name '*.go' ! -name '*_test.go')
+
+$(BUILD)/engine.wasm: $(GO_SOURCES) | tools
+	@mkdir -p $(BUILD)
+	GOOS=js GOARCH=wasm go build -trimpath -ldflags="-s -w" -o $@ ./wasm
+
+$(BUILD)/wasm_exec.js: | tools
+	@mkdir -p $(BUILD)
+	@cp "$$(go env GOROOT)/lib/wasm/wasm_exec.js" $@
+
+build: $(BUILD)/npm.stamp $(BUILD)/engine.wasm $(BUILD)/wasm_exec.js
+	@node $(WEB)/dev/static.mjs
+	@cd $(WEB) && npx vite build --logLevel warn
+
+size:
+	@node $(WEB)/dev/size.mjs $(WEB)/dist
+
+generate: | tools
+	@go run ./wasm/wire/gen $(TWIN)
+
+# ---- checking
+
+lint: lint-go lint-web
+
+$(LINTER): | tools
+	GOBIN="$(CURDIR)/$(BUILD)/bin" go install $(STATICCHECK)
+
+lint-go: $(LINTER)
+	@unformatted="$$(gofmt -l reduce sizing wasm)"; \
+		if [ -n "$$unformatted" ]; then echo "Not formatted (run gofmt -w): $$unformatted"; exit 1; fi
+	go vet ./...
+	GOOS=js GOARCH=wasm go vet ./wasm/...
+	$(LINTER) ./...
+	GOOS=js GOARCH=wasm $(LINTER) ./wasm/...
+	@node $(WEB)/dev/arrows.mjs
+
+lint-web: $(BUILD)/npm.stamp $(BUILD)/wasm_exec.js
+	@go run ./wasm/wire/gen $(BUILD)/wire.gen.ts
+	@cmp -s $(BUILD)/wire.gen.ts $(TWIN) || { echo "$(TWIN) is stale: run make generate."; exit 1; }
+	cd $(WEB) && npx tsc --noEmit
+	cd $(WEB) && npx oxlint --deny-warnings
+
+test-go: | tools
+	go test ./...
+
+# The same tests as the browser would run them. The runner copies the
+# environment into the program, which has little room for it.
+test-wasm: | tools
+	@bash $(WEB)/dev/wasmtest.sh ./reduce/... ./sizing/... ./wasm/...
+
+test-unit: $(BUILD)/npm.stamp $(BUILD)/wasm_exec.js
+	cd $(WEB) && npx vitest run
+
+test-page: build
+	@bash $(WEB)/dev/browsers.sh chromium
+	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec "test/page/*.test.mjs"
+
+smoke: build
+	@bash $(WEB)/dev/browsers.sh chromium firefox webkit
+	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec "test/smoke/*.test.mjs"
+
+fuzz: | tools
+	@bash $(WEB)/dev/fuzz.sh $(FUZZ_TIME)
+
+golden: | tools
+	GOLDEN=write go test ./... -run Golden
+
+bench: dist
+	@bash $(WEB)/dev/browsers.sh chromium
+	go test -run '^$$' -bench . -benchtime 5x ./...
+	cd $(WEB) && node test/bench/bench.mjs
+
+clean:
+	rm -rf $(BUILD) $(WEB)/dist $(WEB)/public $(WEB)/node_modules

@@ -1,0 +1,16 @@
+// Gathers what the page serves as it is: its own static files and the demo drawings.
+import { cpSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const web = fileURLToPath(new URL('..', import.meta.url));
+const drawings = join(web, '../testdata/drawings');
+const to = join(web, 'public/static');
+
+rmSync(join(web, 'public'), { recursive: true, force: true });
+mkdirSync(join(to, 'demo'), { recursive: true });
+cpSync(join(web, 'static'), to, { recursive: true });
+for (const name of ['lighthouse.svg', 'harbour.svg', 'buoy.svg']) {
+  if (!readdirSync(drawings).includes(name)) throw new Error(`testdata/drawings has no ${name}, which the first screen shows`);
+  cpSync(join(drawings, name), join(to, 'demo', name));
+}
