@@ -4,13 +4,13 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const web = fileURLToPath(new URL('..', import.meta.url));
-const drawings = join(web, '../testdata/drawings');
+const drawings = join(web, '../testdata/drawings/demo');
 const to = join(web, 'public/static');
 
 rmSync(join(web, 'public'), { recursive: true, force: true });
 mkdirSync(join(to, 'demo'), { recursive: true });
 cpSync(join(web, 'static'), to, { recursive: true });
 for (const name of ['lighthouse.svg', 'harbour.svg', 'buoy.svg']) {
-  if (!readdirSync(drawings).includes(name)) throw new Error(`testdata/drawings has no ${name}, which the first screen shows`);
+  if (!readdirSync(drawings).includes(name)) throw new Error(`testdata/drawings/demo has no ${name}, which the first screen shows`);
   cpSync(join(drawings, name), join(to, 'demo', name));
 }

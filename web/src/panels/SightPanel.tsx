@@ -19,7 +19,7 @@ const BY: readonly { value: Design['size']['by']; label: string }[] = [
   { value: 'longest', label: 'longest side' },
   { value: 'width', label: 'width' },
   { value: 'height', label: 'height' },
-  { value: 'mean', label: 'mean of both', },
+  { value: 'mean', label: 'mean of both' },
 ];
 
 export function SightPanel(p: SightProps) {
@@ -44,7 +44,6 @@ export function SightPanel(p: SightProps) {
           <dt>mean of both</dt><dd>{both(c.mean)}</dd>
         </dl>
       ) : null}
-      {c?.lettering ? <p>{c.lettering}</p> : null}
       <CardCheck perMM={p.perMM} sure={p.sure} onMatched={p.onMatched} />
       <Why>
         <p>Browsers do not know how large a screen’s pixels are. A bank card does: it is 85.60 × 53.98 mm everywhere (ISO/IEC 7810, ID-1). The match is kept on this device for this screen, as device pixels in a millimetre; page zoom and pinch are allowed for. On another screen the page says “guess” again.</p>

@@ -2,8 +2,7 @@
 import { effect, untracked } from '@preact/signals';
 import type { Engine } from '../engine/client';
 import type { Opened, Project, View } from '../engine/wire.gen';
-import { mapAll } from './history';
-import { drawingOf, renamedDrawing, withOpened } from './project';
+import { drawingOf, withOpened } from './project';
 import * as s from './store';
 
 /** Longest picture asked for: past this the eye gains nothing on a sheet. */
@@ -13,9 +12,6 @@ const PICTURE_LEAST = 256;
 /** Let a wish settle before the slower questions follow it, ms. */
 const SETTLE = 120;
 
-/** The files behind the drawings, so that a restarted engine can be told again. */
-const files = new Map<string, { file: Blob; name: string }>();
-
 let engine: Engine | undefined;
 let pictureSide = 1024;
 
@@ -23,7 +19,7 @@ export async function begin(e: Engine): Promise<void> {
   engine = e;
   e.onState((state) => {
     s.engineState.value = state;
-    if (state === 'crashed') s.tell('The engine stopped by a fault of ours.', 'It starts again by itself; your work is kept.');
+    if (state === 'restarting') s.tell('The engine stopped by a fault of ours.', 'It is starting again; your work is kept.');
   });
   const { answer } = await e.call('hello', {});
   s.hello.value = answer;
@@ -70,7 +66,7 @@ async function picture(p: Project, view: View): Promise<void> {
     e.call('picture', { picked: s.picked(q), view, longSide: pictureSide }, { lane: `picture-${view}` }));
   if (!got?.value.bytes || !current(got.project)) return;
   const { w, h } = got.value.answer;
-  const pixels = new ImageData(new Uint8ClampedArray(got.value.bytes), w, h);
+  const pixels = new ImageData(new Uint8ClampedArray(got.value.bytes.buffer, got.value.bytes.byteOffset, 4 * w * h), w, h);
   const drawn = { project: got.project, view, shot: { picture: got.value.answer, pixels } };
   const into = view === 'back' ? s.back : view === 'drawing' ? s.brought : s.front;
   into.value = drawn;
@@ -101,44 +97,27 @@ function report(doing: string, stop: () => void) {
 
 type Answer<T> = { project: Project; value: T };
 
-/** Runs a call; an answer overtaken by a newer wish is dropped without a word,
- * a drawing the engine no longer holds is told again once. */
+/** Runs a call; an answer overtaken by a newer wish is dropped without a word. */
 async function quietly<T>(p: Project, call: (e: Engine, p: Project) => Promise<T>): Promise<Answer<T> | undefined> {
   if (!engine) return undefined;
   try {
     return { project: p, value: await call(engine, p) };
   } catch (err) {
-    if (kindOf(err) === 'gone') {
-      const again = await openAgain(p);
-      if (again) return undefined; // the renamed project asks anew by itself
-    }
     complain(err);
     return undefined;
   }
-}
-
-async function openAgain(p: Project): Promise<boolean> {
-  const id = drawingOf(p);
-  const kept = id ? files.get(id) : undefined;
-  const design = s.design.value;
-  if (!engine || !id || !kept || !design) return false;
-  const ground = design.drawings.at(-1)?.ground ?? 'auto';
-  const o = await engine.openFile(kept.file, kept.name, ground);
-  files.set(o.drawing, kept);
-  s.opened.value = { ...s.opened.value, [o.drawing]: o };
-  const h = s.history.value;
-  if (h) s.history.value = mapAll(h, (v) => renamedDrawing({ ...v }, id, o.drawing));
-  return true;
 }
 
 /** Opens a file onto the sheet; when it is refused, what was open stays. */
 export async function open(file: Blob, name: string, as?: string): Promise<boolean> {
   if (!engine) return false;
   s.note.value = undefined;
-  s.work.value = { doing: `Opening ${name}`, share: 0 };
+  const stopper = new AbortController();
+  const doing = `Opening ${name}`;
+  const stop = () => stopper.abort();
+  s.work.value = { doing, share: 0, stop };
   try {
-    const o = await engine.openFile(file, name, 'auto');
-    files.set(o.drawing, { file, name });
+    const o = await engine.openFile(file, name, 'auto', { signal: stopper.signal, onProgress: report(doing, stop) });
     s.opened.value = { ...s.opened.value, [o.drawing]: o };
     place(o, as);
     return true;
@@ -176,10 +155,8 @@ function field(err: unknown, key: string): string {
   return typeof v === 'string' ? v : '';
 }
 
-const kindOf = (err: unknown) => field(err, 'kind');
-
 function complain(err: unknown): void {
-  const kind = kindOf(err);
-  if (kind === 'stopped' || kind === 'superseded' || field(err, 'name') === 'Superseded') return;
+  const kind = field(err, 'kind');
+  if (kind === 'stopped' || kind === 'superseded') return;
   s.tell(field(err, 'what') || field(err, 'message') || 'Something went wrong.', field(err, 'do'));
 }

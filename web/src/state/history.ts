@@ -24,12 +24,6 @@ export function replace<T>(h: History<T>, now: T, what: string): History<T> {
   return { past: [...h.past, { value: h.now, what }].slice(-DEEPEST), now, future: [] };
 }
 
-/** Changes every value, past and future, without a step: a fact changed, not a choice. */
-export function mapAll<T>(h: History<T>, f: (v: T) => T): History<T> {
-  const each = (s: Step<T>) => ({ ...s, value: f(s.value) });
-  return { past: h.past.map(each), now: f(h.now), future: h.future.map(each) };
-}
-
 export function undo<T>(h: History<T>): History<T> {
   const last = h.past.at(-1);
   if (!last) return h;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { BLANK } from '../../dev/canned/project';
-import { designOf, hexOf, renamedDrawing, rgbOf, versionOf, withDesign, withEdit, withVersion } from './project';
+import { designOf, hexOf, rgbOf, versionOf, withDesign, withEdit, withVersion } from './project';
 
 describe('project', () => {
   it('is replaced whole; the old value stays', () => {
@@ -18,11 +18,6 @@ describe('project', () => {
     p = withEdit(p, { op: 'join', flat: 1, with: 3 });
     expect(designOf(p)?.edits.map((e) => e.op)).toEqual(['recolour', 'join', 'join']);
     expect(designOf(p)?.edits[0]?.rgb).toEqual({ r: 4, g: 5, b: 6 });
-  });
-
-  it('renames a drawing that was opened again', () => {
-    const id = designOf(BLANK)?.drawings[0]?.id ?? '';
-    expect(designOf(renamedDrawing(BLANK, id, 'again'))?.drawings[0]?.id).toBe('again');
   });
 });
 

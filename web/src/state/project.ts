@@ -64,16 +64,6 @@ export function withOpened(p: Project, o: Opened, name: string | undefined, keep
   return keepChoices && before ? withVersion(next, { quantity: before.quantity, plating: before.plating }, at) : next;
 }
 
-/** Drawings live in the engine's memory; after a restart they have new names. */
-export function renamedDrawing(p: Project, from: string, to: string): Project {
-  if (from === to) return p;
-  const designs = p.order.designs.map((d) => ({
-    ...d,
-    drawings: d.drawings.map((r) => (r.id === from ? { ...r, id: to } : r)),
-  }));
-  return { ...p, order: { ...p.order, designs } };
-}
-
 export function hexOf(c: RGB8): string {
   return '#' + [c.r, c.g, c.b].map((v) => v.toString(16).padStart(2, '0')).join('');
 }

@@ -1,6 +1,7 @@
 // What the page knows. The asked-for project and the shown one are two fields,
 // so that an old picture never wears a new label.
 import { computed, signal } from '@preact/signals';
+import type { EngineState } from '../engine/client';
 import type { Buys, Check, Hello, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
 import { begin, redo, replace, undo, type History } from './history';
 import { designOf, FIRST, versionOf, type Place } from './project';
@@ -37,8 +38,6 @@ export interface Work {
   /** Missing for the few steps that cannot be stopped. */
   stop?: () => void;
 }
-
-export type EngineState = 'starting' | 'ready' | 'crashed' | 'restarting';
 
 /** Where on the sheet something was touched. */
 export type Spot =

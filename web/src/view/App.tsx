@@ -40,10 +40,10 @@ function Notes() {
   const n = s.note.value;
   if (!n) return null;
   return (
-    <aside class="note" role="alert">
+    <div class="note" role="alert">
       <p><b>{n.what}</b> {n.do}</p>
       <button type="button" class="close" onClick={() => (s.note.value = undefined)} aria-label="Put the note away">✕</button>
-    </aside>
+    </div>
   );
 }
 
@@ -51,9 +51,9 @@ function Progress() {
   const w = s.work.value;
   if (!w) return null;
   return (
-    <aside class="progress" aria-live="polite">
+    <div class="progress" aria-live="polite">
       <label>{w.doing} <progress max={1} value={w.share > 0 ? w.share : undefined} /></label>
       {w.stop ? <button type="button" class="plain" onClick={w.stop}>Stop</button> : null}
-    </aside>
+    </div>
   );
 }

@@ -1,0 +1,94 @@
+// Answers as the engine would give them, for panels and the sheet shown alone.
+import type { Buys, Check, Finding, Flat, Hello, Opened, Plating, RGB8 } from '../../src/engine/wire.gen';
+import { rgbOf } from '../../src/state/project';
+import { BLANK, DESIGN } from './project';
+
+const rgb = (hex: string): RGB8 => rgbOf(hex) ?? { r: 0, g: 0, b: 0 };
+
+const flat = (id: number, name: string, hex: string, share: number, role: Flat['role'] = 'enamel'): Flat => ({
+  id, name, rgb: rgb(hex), role, locked: false, share,
+});
+
+export const FLATS: Flat[] = [
+  flat(0, 'night blue', '#1d3f5e', 0.34),
+  flat(1, 'sea green', '#2f7f7b', 0.18),
+  flat(2, 'cream', '#f3ead3', 0.16),
+  flat(3, 'signal red', '#c23b2e', 0.12),
+  flat(4, 'lamp yellow', '#f0bd3c', 0.06),
+  flat(5, 'ink', '#20222a', 0.14, 'metal'),
+];
+
+/** Working raster of the canned drawing. */
+export const RASTER = { w: 800, h: 1000 };
+
+const finding = (f: Partial<Finding>): Finding => ({
+  kind: 'thin-line', flat: 5, x: 0, y: 0, x0: 0, y0: 0, x1: 0, y1: 0, path: [], length: 3.4,
+  thinnest: 0.14, typical: 0.19, error: 0.02, limit: 0.2, verdict: 'fails', needPx: 0, ...f,
+});
+
+export const CHECK: Check = {
+  flats: {
+    ...RASTER, count: 5, flats: FLATS,
+    spots: [
+      { flat: 0, x: 200, y: 330, pieces: 3 }, { flat: 1, x: 560, y: 850, pieces: 2 }, { flat: 2, x: 400, y: 420, pieces: 2 },
+      { flat: 3, x: 400, y: 560, pieces: 2 }, { flat: 4, x: 405, y: 255, pieces: 1 }, { flat: 5, x: 290, y: 765, pieces: 1 },
+    ],
+  },
+  w: 27.2, h: 34, longest: 34, mean: 30.6, scale: 1000 / 34, outline: [0, 0, 800, 1000],
+  findings: [
+    finding({ x: 330, y: 300, path: [330, 260, 330, 300, 334, 340] }),
+    finding({ kind: 'narrow-area', flat: 1, x: 640, y: 800, thinnest: 0.22, limit: 0.3, path: [600, 790, 640, 800, 690, 796] }),
+    finding({ x: 470, y: 690, verdict: 'cannot-tell', thinnest: 0.19, error: 0.06, needPx: 2400, path: [450, 690, 490, 692] }),
+  ],
+  holdsFrom: 41.5,
+  back: {
+    count: 1, chosen: 1, posts: [{ x: 13.6, y: 14.2 }], clutch: 11.5, pad: 6,
+    reason: 'One post is enough: the pin is 34 mm long, 9.8 g, and balances 2.1 mm below the post.',
+    why: ['Up to about 38 mm one post holds a compact shape level.'], hidden: true, weight: 9.8, area: 742, centre: [13.4, 16.3],
+  },
+  quote: {
+    currency: 'EUR', minorDigits: 2, invented: true, pieces: 100,
+    lines: [
+      { key: 'die', what: 'die, once', count: 1, each: '75', amount: '75' },
+      { key: 'pieces', what: 'pins, 32 to 38 mm', count: 100, each: '2.25', amount: '225' },
+      { key: 'colours', what: 'a fifth enamel', count: 100, each: '0.11', amount: '11' },
+      { key: 'shipping', what: 'shipping', count: 1, each: '28', amount: '28' },
+    ],
+    total: '339', perPiece: '3.390', notes: ['90 pins cost more in all than 100.'],
+  },
+  quoteProblem: '', verdict: 'fails', words: '2 places will not hold at 34 mm; as drawn, lines and areas hold from 41.5 mm.',
+};
+
+const LOSS = [31, 19, 11.2, 7.1, 3.4, 1.2, 0.8, 0.6, 0.5, 0.4, 0.4, 0.4];
+
+export const BUYS: Buys = {
+  included: 4,
+  rows: LOSS.map((worst, i) => ({
+    count: i + 1, mean: worst * 0.38, worst,
+    perPiece: `${(3.28 + Math.max(0, i - 3) * 0.11).toFixed(3)} EUR`, total: `${(328 + Math.max(0, i - 3) * 11).toFixed(2)} EUR`,
+    words: i === 0 ? '' : `Enamel number ${i + 1}: about ${i > 3 ? '0.11 a piece, 11.00' : '0.00 a piece, 0.00'} in all; the worst-matched tenth of the picture gets closer`,
+    swatches: FLATS.filter((f) => f.role === 'enamel').slice(0, i + 1).map((f) => f.rgb),
+  })),
+};
+
+const plating = (id: string, name: string, dark: string, mid: string, bright: string, softOnly = false): Plating => ({
+  id, name, dark: rgb(dark), mid: rgb(mid), bright: rgb(bright), antique: softOnly, softOnly, nickel: name.includes('nickel'),
+});
+
+export const HELLO: Hello = {
+  maxCount: 12, workingLongSide: 1600, headerBytes: 65536,
+  platings: [
+    plating('gold', 'gold', '#7a5414', '#d9ab4a', '#fff1c2'),
+    plating('silver', 'silver (nickel)', '#5d6268', '#c3c8cc', '#ffffff'),
+    plating('copper', 'copper', '#6b2f16', '#c97b4e', '#ffdcc0'),
+    plating('black-nickel', 'black nickel', '#16181b', '#4a4e54', '#b4bac2'),
+    plating('antique-gold', 'antique gold', '#3b2a0e', '#ae8a45', '#f0dca4', true),
+  ],
+  blank: BLANK, limits: [{ making: 'struck', fill: 'soft', limits: DESIGN.limits }],
+};
+
+export const OPENED: Opened = {
+  drawing: 'drawing-1', ...RASTER, ground: 'clear', groundRGB: rgb('#ffffff'), groundNote: 'The background is transparent.',
+  clipped: 0, suggested: 5, reason: 'it has five flat colours, and dark lines that became metal.', lined: true,
+  notes: ['The dark lines became raised metal, so they are not counted as a colour.'], design: DESIGN,
+};

@@ -1,0 +1,29 @@
+// A project as the engine would propose it, for panels shown alone.
+import type { Design, PriceList, Project } from '../../src/engine/wire.gen';
+
+export const LIST: PriceList = {
+  id: 'skerry', name: 'Skerry Light, invented', invented: true, currency: 'EUR', minorDigits: 2,
+  die: '75', sizes: [25, 32, 38, 50], sizeBy: 'longest',
+  breaks: [
+    { from: 50, unit: ['2.60', '2.90', '3.30', '4.20'] },
+    { from: 100, unit: ['1.75', '1.95', '2.25', '2.90'] },
+    { from: 300, unit: ['1.35', '1.50', '1.70', '2.20'] },
+  ],
+  included: 4, extraColour: { rate: '0.11', by: 'piece' }, hard: { rate: '20', by: 'percent' },
+  secondPost: '0.12', shipping: '28', minimum: 50,
+};
+
+export const DESIGN: Design = {
+  id: 'design-1', name: 'Skerry Light',
+  drawings: [{ id: 'drawing-1', fileName: 'lighthouse.svg', ground: 'auto' }],
+  colours: 5, edits: [], recipes: [{ kind: 'outer-edge', width: 0 }],
+  size: { mm: 34, by: 'longest' }, making: 'struck', fill: 'soft',
+  limits: { line: 0.2, area: 0.3, edge: 0.3, areaSize: 0.25, cutOut: 1.5, bridge: 1.5 },
+  base: 'iron', thickness: 1.5, posts: 0,
+  versions: [{ id: 'version-1', name: 'First', plating: 'gold', colours: [], quantity: 100 }],
+};
+
+export const BLANK: Project = {
+  format: 1,
+  order: { name: 'New order', designs: [DESIGN], priceLists: [LIST], priceList: LIST.id },
+};

@@ -1,0 +1,58 @@
+// Every panel alone with canned answers: gallery.html?panel=metal&theme=dark,
+// or ?panel=sheet for the whole page. Without a panel all are shown.
+import { render } from 'preact';
+import type { ComponentChildren } from 'preact';
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import '../src/style/index.css';
+import { BackPanel } from '../src/panels/BackPanel';
+import { ColoursPanel } from '../src/panels/ColoursPanel';
+import { DrawingPanel } from '../src/panels/DrawingPanel';
+import { MetalPanel } from '../src/panels/MetalPanel';
+import { OrderPanel } from '../src/panels/OrderPanel';
+import { SightPanel } from '../src/panels/SightPanel';
+import * as s from '../src/state/store';
+import { applyTheme, theme } from '../src/state/theme';
+import { App } from '../src/view/App';
+import { BUYS, CHECK, FLATS, HELLO, OPENED } from './canned/answers';
+import { cannedShot } from './canned/picture';
+import { BLANK, DESIGN, LIST } from './canned/project';
+
+const idle = () => undefined;
+const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colours: [], quantity: 100 };
+
+const PANELS: Record<string, () => ComponentChildren> = {
+  drawing: () => <DrawingPanel opened={OPENED} ground="auto" fileName="lighthouse.svg" onGround={idle} onFiles={idle} onPaste={idle} onDemo={idle} />,
+  colours: () => <ColoursPanel flats={FLATS} asked={5} most={12} buys={BUYS} fewer={false} onCount={idle} onFlat={idle} />,
+  metal: () => (
+    <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
+      onLimits={idle} onUsualLimits={idle} onRecipes={idle} onFinding={idle} />
+  ),
+  back: () => <BackPanel check={CHECK} design={DESIGN} turned={false} onPosts={idle} onTurn={idle} />,
+  sight: () => <SightPanel check={CHECK} design={DESIGN} sure={false} perMM={3.78} onSize={idle} onBy={idle} onMatched={idle} />,
+  order: () => <OrderPanel check={CHECK} shownVersion={version} version={version} list={LIST} onQuantity={idle} onList={idle} />,
+  sheet: wholePage,
+};
+
+function wholePage() {
+  s.hello.value = HELLO;
+  s.start(BLANK);
+  s.opened.value = { 'drawing-1': OPENED };
+  s.shown.value = { project: BLANK, check: CHECK };
+  s.buys.value = { project: BLANK, buys: BUYS };
+  s.front.value = { project: BLANK, view: 'struck', shot: cannedShot('struck') };
+  s.back.value = { project: BLANK, view: 'back', shot: cannedShot('back') };
+  s.brought.value = { project: BLANK, view: 'drawing', shot: cannedShot('drawing') };
+  return <App />;
+}
+
+const wish = new URLSearchParams(location.search);
+const root = document.getElementById('page');
+if (root) {
+  const asked = wish.get('theme');
+  theme.value = asked === 'light' || asked === 'dark' ? asked : 'system';
+  applyTheme();
+  const panel = PANELS[wish.get('panel') ?? ''];
+  const all = Object.entries(PANELS).filter(([name]) => name !== 'sheet');
+  render(wish.get('panel') === 'sheet' ? wholePage() : <main class="column alone">{panel ? panel() : all.map(([, show]) => show())}</main>, root);
+  if (wish.get('panel') !== 'sheet') for (const d of document.querySelectorAll('details')) d.open = true;
+}
