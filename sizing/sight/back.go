@@ -6,7 +6,7 @@ import "badgewright/sizing"
 const (
 	backRim    = 0.55 // width of the faint rim
 	backLevel  = 0.18 // how far the rim stands up
-	backGrain  = 0.10
+	backGrain  = 0.07
 	shaftWidth = 1.1 // of a post (common practice, no published source)
 )
 

@@ -8,9 +8,11 @@ import "math"
 //
 // Seeds are pixels beside the edge; the exact nearest seed centre is found
 // with a column sweep and a lower envelope along rows (Felzenszwalb and
-// Huttenlocher 2012), then moved by what the seed's own cover says.
+// Huttenlocher 2012), then the seed is moved onto the edge by its own cover and
+// the way its neighbours fall. What this leaves of steps is evened out.
 func edgeDistance(cover []float32, w, h int, far float32) []float32 {
 	rise := columnSweep(cover, w, h)
+	foot := feetOf(cover, w, h, rise)
 	out := make([]float32, w*h)
 	env := newEnvelope(w)
 	for y := 0; y < h; y++ {
@@ -20,8 +22,9 @@ func edgeDistance(cover []float32, w, h int, far float32) []float32 {
 			fillFar(o, cover[y*w:(y+1)*w], far)
 			continue
 		}
-		env.read(row, o, cover, w, y, far)
+		env.read(row, o, cover, foot, w, y, far)
 	}
+	even(out, w, h)
 	return out
 }
 
@@ -74,21 +77,35 @@ func abs16(v int16) int16 {
 	return v
 }
 
-// markSeeds sets 0 at pixels on either side of the edge.
+// markSeeds sets 0 at the pixels that know where the edge is.
 func markSeeds(cover []float32, d []int16, w, h int) {
 	for y := 0; y < h; y++ {
 		row := cover[y*w : (y+1)*w]
 		for x, v := range row {
-			in := v >= 0.5
+			in, i := v >= 0.5, y*w+x
 			if x+1 < w && (row[x+1] >= 0.5) != in {
-				d[y*w+x], d[y*w+x+1] = 0, 0
+				markPair(cover, d, i, i+1)
 			}
-			if y+1 < h && (cover[(y+1)*w+x] >= 0.5) != in {
-				d[y*w+x], d[(y+1)*w+x] = 0, 0
+			if y+1 < h && (cover[i+w] >= 0.5) != in {
+				markPair(cover, d, i, i+w)
 			}
 		}
 	}
 }
+
+// markPair marks two pixels on either side of the edge. One that is wholly
+// covered or bare knows less than one that the edge passes through.
+func markPair(cover []float32, d []int16, i, j int) {
+	ci, cj := crossed(cover[i]), crossed(cover[j])
+	if ci || !cj {
+		d[i] = 0
+	}
+	if cj || !ci {
+		d[j] = 0
+	}
+}
+
+func crossed(v float32) bool { return v > 0.004 && v < 0.996 }
 
 // envelope is the lower envelope of one row's parabolas.
 type envelope struct {
@@ -125,7 +142,7 @@ func (e *envelope) build(rise []int16) bool {
 	return e.n > 0
 }
 
-func (e *envelope) read(rise []int16, out, cover []float32, w, y int, far float32) {
+func (e *envelope) read(rise []int16, out, cover []float32, foot [][2]float32, w, y int, far float32) {
 	k := 0
 	for x := range out {
 		for k+1 < e.n && e.start[k+1] < float64(x) {
@@ -134,17 +151,56 @@ func (e *envelope) read(rise []int16, out, cover []float32, w, y int, far float3
 		q := e.at[k]
 		dx, dy := x-q, int(rise[q])
 		dist := far
-		in := cover[y*w+x] >= 0.5
-		if near := dx*dx + dy*dy; float32(near) < far*far {
-			off := cover[(y+dy)*w+q] - 0.5
-			if !in {
-				off = -off
-			}
-			dist = float32(math.Sqrt(float64(near))) + off
+		if near := dx*dx + dy*dy; float32(near) < mul(far, far) {
+			dist = root(e.nearest(k, x, y, rise, foot, w))
 		}
-		if !in {
+		if cover[y*w+x] < 0.5 {
 			dist = -dist
 		}
 		out[x] = dist
 	}
+}
+
+// nearest is the square of the distance of pixel (x, y) from the edge, by
+// parabola k or one of its neighbours: the nearest centre need not lie beside
+// the nearest piece of edge.
+func (e *envelope) nearest(k, x, y int, rise []int16, foot [][2]float32, w int) float32 {
+	least := float32(math.MaxFloat32)
+	for j := max(k-1, 0); j <= min(k+1, e.n-1); j++ {
+		q := e.at[j]
+		dy := int(rise[q])
+		f := &foot[(y+dy)*w+q]
+		ex, ey := float32(q-x)+f[0], float32(dy)+f[1]
+		least = min(least, mul(ex, ex)+mul(ey, ey))
+	}
+	return least
+}
+
+// feetOf gives, for each seed, the way in px from its centre to the edge: down
+// the slope of its neighbourhood by the distance at which a straight edge of
+// that slope leaves the pixel its cover.
+func feetOf(cover []float32, w, h int, rise []int16) [][2]float32 {
+	foot := make([][2]float32, w*h)
+	for y := 0; y < h; y++ {
+		up, at, down := cover[max(y-1, 0)*w:], cover[y*w:], cover[min(y+1, h-1)*w:]
+		for x := 0; x < w; x++ {
+			if rise[y*w+x] != 0 {
+				continue
+			}
+			l, r := max(x-1, 0), min(x+1, w-1)
+			gx := up[r] + 2*at[r] + down[r] - up[l] - 2*at[l] - down[l]
+			gy := down[l] + 2*down[x] + down[r] - up[l] - 2*up[x] - up[r]
+			foot[y*w+x] = footOf(gx, gy, at[x]-0.5)
+		}
+	}
+	return foot
+}
+
+func footOf(gx, gy, over float32) [2]float32 {
+	size := mul(gx, gx) + mul(gy, gy)
+	if size == 0 {
+		return [2]float32{}
+	}
+	t := -mul(over, max(abs32(gx), abs32(gy))) / size
+	return [2]float32{mul(gx, t), mul(gy, t)}
 }

@@ -9,11 +9,12 @@ const (
 	shadowDepth  = 0.58
 	dishWidth    = 1.5 // how wide the fill hollows between walls
 	dishLight    = 0.16
-	climbWidth   = 0.24 // how far the fill climbs up a wall
-	climbLight   = 0.34
-	glassEdge    = 0.16 // where the edge of a polished fill catches light
-	glassLight   = 0.38
-	windowLight  = 0.085 // the bright bands mirrored in a polished face
+	climbWidth   = 0.17 // how far the fill climbs up a wall
+	climbLight   = 0.20
+	glassEdge    = 0.11 // where the edge of a polished fill catches light
+	glassLight   = 0.24
+	windowLight  = 0.075 // the bright bands mirrored in a polished face
+	windowDim    = 0.014
 	sandAmount   = 0.16
 	floorDepth   = 0.20 // how much darker a bare floor lies
 	antiqueFloor = 0.55
@@ -47,12 +48,9 @@ func (s *scene) enamelOf(d []float32) enamel {
 	return e
 }
 
-// at is the colour of the fill, or print, in pixel i.
+// at is the colour of the fill in pixel i.
 func (e *enamel) at(s *scene, x, y, i int) rgbf {
 	c := rgbf{s.r[i], s.g[i], s.b[i]}
-	if s.printed[i] > s.solid[i]/2 {
-		return c
-	}
 	switch e.fill {
 	case sizing.Hard:
 		return e.polished(s, c, x, y, i)
@@ -70,8 +68,7 @@ func (e *enamel) sunk(s *scene, c rgbf, x, y, i int) rgbf {
 		near = min(near, 1)
 		facing := e.facing(s, x, y, i)
 		if facing > 0 {
-			peak := mul(mul(near, 1-near), 4)
-			return lit(c, mul(mul(climbLight, mul(peak, peak)), mul(facing, facing)))
+			return lit(c, mul(mul(climbLight, mul(near, near)), mul(facing, facing)))
 		}
 	}
 	return c
@@ -99,7 +96,9 @@ func (e *enamel) facing(s *scene, x, y, i int) float32 {
 
 // polished is hard enamel: flush and glassy.
 func (e *enamel) polished(s *scene, c rgbf, x, y, i int) rgbf {
-	q := (mul(float32(x), 0.80) + mul(float32(y), 0.60)) / e.window
+	u, v := float32(x)/e.window, float32(y)/e.window
+	bow := mul(u-v, 0.30)
+	q := mul(u, 0.72) + mul(v, 0.60) + mul(bow, u-v)
 	c = lit(c, windows(q, 1.5/e.window))
 	t := 1 + e.d[i]/e.glass
 	if t <= 0 {
@@ -107,20 +106,21 @@ func (e *enamel) polished(s *scene, c rgbf, x, y, i int) rgbf {
 	}
 	facing := -e.facing(s, x, y, i)
 	if facing > 0 {
-		peak := mul(4*t, 1-t)
-		return lit(c, mul(mul(glassLight, clamp01(peak)), mul(facing, facing)))
+		t = min(t, 1)
+		return lit(c, mul(mul(glassLight, mul(t, t)), mul(facing, facing)))
 	}
 	return darker(c, mul(0.22, mul(t, -facing)))
 }
 
-// windows is the light of bright bands mirrored across the face, with a hard
-// edge; the rest is a touch darker, so that the mean stays where it was.
+// windows is the light of bright bands mirrored across the face: a hard edge
+// on the side of the light, fading away from it. The rest is a touch darker, so
+// that the mean stays where it was.
 func windows(q, edge float32) float32 {
-	in := func(a, b float32) float32 {
-		return mul(ease(a-edge, a+edge, q), 1-ease(b-edge, b+edge, q))
+	band := func(a, b float32) float32 {
+		return mul(ease(a-edge, a+edge, q), 1-ease(a, b, q))
 	}
-	v := in(0.36, 0.50) + in(0.53, 0.56) + in(0.90, 0.97)
-	return mul(windowLight, v) - 0.018
+	v := band(0.30, 0.56) + mul(band(0.26, 0.275)+band(0.80, 0.98), 0.8)
+	return mul(windowLight, v) - windowDim
 }
 
 // bare is an area left without fill: blasted metal, deep between its walls.

@@ -7,19 +7,22 @@ import (
 )
 
 // field is a badge laid out at picture resolution: for each pixel, how much of
-// it is solid, metal and printed (0..1), and the colour of its share that is not metal.
+// it is solid, metal, printed, and coloured in any way (0..1), and the colour of
+// the coloured share.
 type field struct {
 	w, h    int
 	solid   []float32
 	metal   []float32
 	printed []float32
+	tinted  []float32
 	r, g, b []float32
 }
 
 // share is what one flat gives to a pixel that it fills.
 type share struct {
-	solid, metal, printed float32
-	rgb                   rgbf
+	solid, metal, printed, tinted float32
+
+	rgb rgbf
 }
 
 // Recolour gives flats other colours, by ID.
@@ -27,6 +30,7 @@ type Recolour = map[reduce.FlatID]colour.RGB8
 
 func sharesOf(s *reduce.Separation, re Recolour) *[256]share {
 	var t [256]share
+	on := underPrint(s)
 	for i, f := range s.Flats {
 		rgb := f.RGB
 		if c, ok := re[f.ID]; ok {
@@ -37,9 +41,9 @@ func sharesOf(s *reduce.Separation, re Recolour) *[256]share {
 		case reduce.Metal:
 			t[i] = share{solid: 1, metal: 1}
 		case reduce.Printed:
-			t[i] = share{solid: 1, printed: 1, rgb: ofRGB8(rgb)}
+			t[i] = share{solid: 1, printed: 1, tinted: 1, metal: on[i], rgb: ofRGB8(rgb)}
 		default:
-			t[i] = share{solid: 1, rgb: ofRGB8(rgb)}
+			t[i] = share{solid: 1, tinted: 1, rgb: ofRGB8(rgb)}
 		}
 	}
 	return &t
@@ -49,7 +53,7 @@ func sharesOf(s *reduce.Separation, re Recolour) *[256]share {
 // spread over the picture pixels it touches.
 func lay(b *sizing.Badge, fr Image, re Recolour) *field {
 	n := fr.W * fr.H
-	f := &field{w: fr.W, h: fr.H, solid: make([]float32, n), metal: make([]float32, n), printed: make([]float32, n),
+	f := &field{w: fr.W, h: fr.H, solid: make([]float32, n), metal: make([]float32, n), printed: make([]float32, n), tinted: make([]float32, n),
 		r: make([]float32, n), g: make([]float32, n), b: make([]float32, n)}
 	t := sharesOf(b.Sep, re)
 	row := make([]share, fr.W+1)
@@ -80,6 +84,7 @@ func (f *field) add(v int, row []share, weight float32) {
 		f.solid[i] += mul(s.solid, weight)
 		f.metal[i] += mul(s.metal, weight)
 		f.printed[i] += mul(s.printed, weight)
+		f.tinted[i] += mul(s.tinted, weight)
 		f.r[i] += mul(s.rgb[0], weight)
 		f.g[i] += mul(s.rgb[1], weight)
 		f.b[i] += mul(s.rgb[2], weight)
@@ -112,7 +117,10 @@ func layRow(s *reduce.Separation, y int, fr Image, t *[256]share, row []share) b
 
 func blend(a, b *share, c float32) share {
 	d := 1 - c
-	s := share{solid: mul(a.solid, c) + mul(b.solid, d), metal: mul(a.metal, c) + mul(b.metal, d), printed: mul(a.printed, c) + mul(b.printed, d)}
+	s := share{
+		solid: mul(a.solid, c) + mul(b.solid, d), metal: mul(a.metal, c) + mul(b.metal, d),
+		printed: mul(a.printed, c) + mul(b.printed, d), tinted: mul(a.tinted, c) + mul(b.tinted, d),
+	}
 	for k := range s.rgb {
 		s.rgb[k] = mul(a.rgb[k], c) + mul(b.rgb[k], d)
 	}
@@ -128,19 +136,20 @@ func spread(row []share, s share, from, to float64) {
 		p.solid += mul(s.solid, w)
 		p.metal += mul(s.metal, w)
 		p.printed += mul(s.printed, w)
+		p.tinted += mul(s.tinted, w)
 		p.rgb[0] += mul(s.rgb[0], w)
 		p.rgb[1] += mul(s.rgb[1], w)
 		p.rgb[2] += mul(s.rgb[2], w)
 	}
 }
 
-// settle turns the weighted colour of each pixel into the colour of its share
-// that is not metal, then evens what was laid from a coarser raster: a box as
+// settle turns the weighted colour of each pixel into the colour of its
+// coloured share, and evens what was laid from a coarser raster: a box as
 // wide as a working pixel, edges drawn tight again.
 func (f *field) settle(scale float64) {
 	if scale > 1 {
 		tmp := make([]float32, f.w*f.h)
-		for _, ch := range [][]float32{f.solid, f.metal, f.printed, f.r, f.g, f.b} {
+		for _, ch := range f.channels() {
 			box(ch, tmp, f.w, f.h, scale)
 		}
 	}
@@ -149,10 +158,10 @@ func (f *field) settle(scale float64) {
 		if was == 0 {
 			continue
 		}
-		if fill := was - f.metal[i]; fill > 1e-4 {
-			f.r[i] /= fill
-			f.g[i] /= fill
-			f.b[i] /= fill
+		if t := f.tinted[i]; t > 1e-4 {
+			f.r[i] /= t
+			f.g[i] /= t
+			f.b[i] /= t
 		}
 		now := clamp01(mul(was-0.5, k) + 0.5)
 		f.solid[i] = now
@@ -163,7 +172,7 @@ func (f *field) settle(scale float64) {
 
 // mirror turns the field over, left to right.
 func (f *field) mirror() {
-	for _, ch := range [][]float32{f.solid, f.metal, f.printed, f.r, f.g, f.b} {
+	for _, ch := range f.channels() {
 		for y := 0; y < f.h; y++ {
 			row := ch[y*f.w : (y+1)*f.w]
 			for a, z := 0, len(row)-1; a < z; a, z = a+1, z-1 {
@@ -171,4 +180,40 @@ func (f *field) mirror() {
 			}
 		}
 	}
+}
+
+func (f *field) channels() [][]float32 {
+	return [][]float32{f.solid, f.metal, f.printed, f.tinted, f.r, f.g, f.b}
+}
+
+// underPrint says, for each flat, what it is printed on: 1 for a printed flat
+// that touches more metal than enamel, else 0.
+func underPrint(s *reduce.Separation) *[256]float32 {
+	var metal, enamel [256]int
+	count := func(a, b uint8) {
+		if a == reduce.None || b == reduce.None || s.Flats[a].Role != reduce.Printed {
+			return
+		}
+		switch s.Flats[b].Role {
+		case reduce.Metal:
+			metal[a]++
+		case reduce.Enamel:
+			enamel[a]++
+		}
+	}
+	for y := 0; y < s.H; y++ {
+		for i := y*s.W + 1; i < (y+1)*s.W; i++ {
+			if a, b := s.Labels[i-1], s.Labels[i]; a != b {
+				count(a, b)
+				count(b, a)
+			}
+		}
+	}
+	var on [256]float32
+	for i := range s.Flats {
+		if metal[i] > enamel[i] {
+			on[i] = 1
+		}
+	}
+	return &on
 }

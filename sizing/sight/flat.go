@@ -18,7 +18,7 @@ func Flat(b *sizing.Badge, longSide int, plating sizing.Plating, recolour Recolo
 		if solid == 0 {
 			continue
 		}
-		c := rgbf{f.r[i], f.g[i], f.b[i]}.mix(face, f.metal[i]/solid)
+		c := rgbf{f.r[i], f.g[i], f.b[i]}.mix(face, 1-min(1, f.tinted[i]/solid))
 		pix[i] = packed(c[0], c[1], c[2], solid)
 	}
 	im.Pix = shrink(pix, fr.W, fr.H, k)

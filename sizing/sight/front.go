@@ -9,7 +9,7 @@ const (
 	rimRound    = 0.42 // how far the outer edge is rounded in
 	steepSoft   = 1.9  // slope at the foot of a wall
 	steepHard   = 1.3
-	domeShare   = 0.11 // how much the whole face bows, so that it mirrors more than one thing
+	domeShare   = 0.14 // how much the whole face bows, so that it mirrors more than one thing
 	grainAmount = 0.012
 )
 
@@ -70,6 +70,9 @@ func (s *scene) frontRow(y int, d, z []float32, r *relief, e *enamel, g *ground,
 			bx := mul(float32(x)-float32(s.w)/2, domeShare/half)
 			c = c.mix(s.metalAt(x, y, r.nx[i]+bx, r.ny[i]+by, d[i], wl), m)
 		}
+		if p := s.printed[i]; p > 0 {
+			c = c.mix(rgbf{s.r[i], s.g[i], s.b[i]}, p/solid)
+		}
 		pix[i] = g.under(i, c, solid)
 	}
 }
@@ -77,7 +80,7 @@ func (s *scene) frontRow(y int, d, z []float32, r *relief, e *enamel, g *ground,
 // metalAt is the colour of metal facing (nx, ny) at a distance d from its edge.
 func (s *scene) metalAt(x, y int, nx, ny, d float32, wl wallLook) rgbf {
 	open := ease(wl.bevel, wl.bevel*4, d)
-	amount := mul(grainAmount, 0.35+mul(open, 1.2))
+	amount := mul(grainAmount, 0.12+mul(open, 1.4))
 	ny += mul(brushTile.at(x, y), amount)
 	c := s.ball.at(nx, ny)
 	if s.look.Plating.Antique {

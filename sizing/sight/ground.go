@@ -22,7 +22,7 @@ type ground struct {
 func (s *scene) groundOf() ground {
 	most := float32(max(s.w, s.h)) * marginShare
 	g := ground{rgb: s.ball.at(0.50, 0.55), lower: s.ball.at(0.72, 0.66)}
-	g.side = s.sideOf(s.px(sideDepth, 0.8, most/4))
+	g.side = s.sideOf(int(s.px(sideDepth, 1, max(1, most/4)) + 0.5))
 	fall := int(s.px(shadowFall, 1, most*0.45) + 0.5)
 	g.shadow = shifted(g.side, s.w, s.h, fall/2, fall)
 	tmp := make([]float32, len(g.shadow))
@@ -32,23 +32,29 @@ func (s *scene) groundOf() ground {
 	return g
 }
 
-// sideOf draws the silhouette out to the lower right by a depth in px.
-func (s *scene) sideOf(depth float32) []float32 {
-	run := make([]float32, len(s.solid))
-	for y := 0; y < s.h; y++ {
-		for x := 0; x < s.w; x++ {
-			i := y*s.w + x
-			v := mul(s.solid[i], depth+1)
-			if x > 0 && y > 0 {
-				v = max(v, run[i-s.w-1]-1)
+// sideOf draws the silhouette out to the lower right by a whole number of px:
+// the most that any of its copies on the way covers.
+func (s *scene) sideOf(depth int) []float32 {
+	out := append([]float32(nil), s.solid...)
+	for done := 1; done <= depth; {
+		step := min(done, depth+1-done)
+		maxShifted(out, s.w, s.h, step)
+		done += step
+	}
+	return out
+}
+
+// maxShifted takes, in place, the greater of a field and its copy moved right
+// and down by n px.
+func maxShifted(ch []float32, w, h, n int) {
+	for y := h - 1; y >= n; y-- {
+		at, from := ch[y*w+n:(y+1)*w], ch[(y-n)*w:(y-n+1)*w-n]
+		for x, v := range from {
+			if v > at[x] {
+				at[x] = v
 			}
-			run[i] = v
 		}
 	}
-	for i, v := range run {
-		run[i] = clamp01(v)
-	}
-	return run
 }
 
 func shifted(ch []float32, w, h, dx, dy int) []float32 {
@@ -68,7 +74,7 @@ func (g *ground) under(i int, c rgbf, cover float32) uint32 {
 	if cover >= 1 {
 		return packed(c[0], c[1], c[2], 1)
 	}
-	side := mul(max(g.side[i]-cover, 0), 1)
+	side := max(g.side[i]-cover, 0)
 	sh := mul(mul(1-cover-side, g.shadow[i]), shadowAlpha)
 	a := cover + side + sh
 	if a <= 0 {

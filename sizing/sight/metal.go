@@ -6,13 +6,24 @@ import (
 	"badgewright/sizing"
 )
 
-// ballSide is the side of a ball picture: one colour for each direction that
-// a surface can face, 1/64 apart.
+// ballSide is the side of a ball picture: one value for each direction that a
+// surface can face, 1/64 apart.
 const ballSide = 129
 
-// ball is the metal as a ball would show it: the colour for the normal
-// (nx, ny) stands at ((ny*64+64)*ballSide + nx*64+64).
-type ball [ballSide * ballSide]rgbf
+// rampSide is the number of steps of a plating's ramp, and rampTop the
+// brightness of the last.
+const (
+	rampSide = 1024
+	rampTop  = 1.15
+)
+
+// ball is the metal as a ball would show it: the brightness for the normal
+// (nx, ny) stands at ((ny*64+64)*ballSide + nx*64+64), and each brightness has
+// its colour.
+type ball struct {
+	v    [ballSide * ballSide]float32
+	tint [rampSide]rgbf
+}
 
 // The light stands to the upper left: its direction across the picture.
 const (
@@ -26,7 +37,10 @@ func matte(p *sizing.Plating) bool { return strings.HasPrefix(string(p.ID), "dye
 // ballOf paints the ball of a plating by what a studio would mirror in it.
 func ballOf(p *sizing.Plating) *ball {
 	var t ball
-	ramp, dull := rampOf(p), matte(p)
+	shine := studio
+	if matte(p) {
+		shine = softLight
+	}
 	for j := 0; j < ballSide; j++ {
 		for i := 0; i < ballSide; i++ {
 			nx, ny := float32(i-64)/64, float32(j-64)/64
@@ -34,19 +48,33 @@ func ballOf(p *sizing.Plating) *ball {
 				k := root(0.98 / d)
 				nx, ny = mul(nx, k), mul(ny, k)
 			}
-			v := studio(nx, ny)
-			if dull {
-				v = softLight(nx, ny)
-			}
-			t[j*ballSide+i] = ramp.at(v)
+			t.v[j*ballSide+i] = shine(nx, ny)
 		}
+	}
+	r := rampOf(p)
+	for i := range t.tint {
+		t.tint[i] = r.at(mul(float32(i)/(rampSide-1), rampTop))
 	}
 	return &t
 }
 
-func (t *ball) at(nx, ny float32) rgbf {
-	i, j := int(mul(nx, 64)+64.5), int(mul(ny, 64)+64.5)
-	return t[min(max(j, 0), ballSide-1)*ballSide+min(max(i, 0), ballSide-1)]
+// at is the colour of metal facing (nx, ny).
+func (t *ball) at(nx, ny float32) rgbf { return t.of(t.bright(nx, ny)) }
+
+// of is the colour of a brightness.
+func (t *ball) of(v float32) rgbf {
+	return t.tint[min(max(int(mul(v, (rampSide-1)/rampTop)+0.5), 0), rampSide-1)]
+}
+
+// bright is the brightness of metal facing (nx, ny), between the four nearest
+// directions of the ball.
+func (t *ball) bright(nx, ny float32) float32 {
+	fx := min(max(mul(nx, 64)+64, 0), ballSide-1.001)
+	fy := min(max(mul(ny, 64)+64, 0), ballSide-1.001)
+	i, j := int(fx), int(fy)
+	fx, fy = fx-float32(i), fy-float32(j)
+	k := j*ballSide + i
+	return mix(mix(t.v[k], t.v[k+1], fx), mix(t.v[k+ballSide], t.v[k+ballSide+1], fx), fy)
 }
 
 // studioStops is the brightness met going from straight away from the light to

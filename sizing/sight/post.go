@@ -78,7 +78,7 @@ func (p *post) rubber(x, y int, d float32) (rgbf, float32) {
 	v += mul(ring, mul(-lean, 0.5))
 	glint := mul(ease(0.62, 0.74, t), 1-ease(0.74, 0.86, t))
 	v += mul(mul(glint, ease(0.35, 0.70, lean)), 0.35)
-	a := 0.50 + mul(edge, 0.25) + mul(mul(glint, ease(0.35, 0.70, lean)), 0.3)
+	a := 0.30 + mul(ease(0.40, 0.52, t), 0.24) + mul(edge, 0.22) + mul(mul(glint, ease(0.35, 0.70, lean)), 0.3)
 	return rgbf{mul(v, 0.985), v, mul(v, 1.01)}, min(a, 0.92)
 }
 
