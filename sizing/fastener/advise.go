@@ -33,7 +33,7 @@ func Advise(b *sizing.Badge, base sizing.BaseMetal, thickness unit.MM, choice si
 	}
 	p := plateOf(g, whole)
 	single := p.one()
-	n := needOf(p, float64(b.Longest()), weight, math.Abs(single.posts[0].x-p.CX))
+	n := needOf(p, float64(b.Longest()), weight, single.posts[0])
 	a := Advice{Count: n.count, Chosen: n.count, Weight: weight, Area: whole.Area, Pad: padAcross, Why: []string{}}
 	if choice > 0 {
 		a.Chosen = int(choice)

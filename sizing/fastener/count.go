@@ -16,6 +16,7 @@ const (
 	compactUntil = 1.6  // length to breadth up to which a piece counts as compact
 	longAspect   = 3.0
 	offMetal     = 0.8  // of that, when the balance point lies off the metal
+	badlyHung    = 0.9  // of that, when no post can stand above the balance point
 	askewFrom    = 2.5  // mm beside the line of balance at which one post leaves a piece askew
 	onePostHolds = 14.0 // g
 	twoPostsUpTo = 70.0 // mm
@@ -31,8 +32,8 @@ type need struct {
 }
 
 // needOf judges by span, shape, balance and weight. longest is of the whole
-// pin; askew is how far beside the line of balance a single post must stand.
-func needOf(p *plate, longest float64, weight unit.Grams, askew float64) need {
+// pin; single is where one post would stand.
+func needOf(p *plate, longest float64, weight unit.Grams, single point) need {
 	part := max(p.wide(), p.high())
 	scale := longest / part
 	n := need{one: bySpan(p.Aspect())}
@@ -43,8 +44,8 @@ func needOf(p *plate, longest float64, weight unit.Grams, askew float64) need {
 	case p.at(point{p.CX, p.CY}) <= 0:
 		n.one *= offMetal
 		n.cause = "its balance point lies off the metal"
-	case askew > askewFrom:
-		n.one *= offMetal
+	case math.Abs(single.x-p.CX) > askewFrom || single.y > p.CY:
+		n.one *= badlyHung
 		n.cause = "no post can stand above its balance point"
 	}
 	n.one *= scale

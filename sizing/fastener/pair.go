@@ -107,7 +107,8 @@ func (r *levelRow) score(i, j, y int) float64 {
 	mid := (float64(i+j) + 1) / 2 * p.cell
 	aim := p.CY - float64(pairHeight*p.high())
 	return min(d, far) - float64(wasteWeight*max(0, d-far)) -
-		float64(unevenWt*math.Abs(mid-p.CX)) - float64(heightWt*math.Abs((float64(y)+0.5)*p.cell-aim))
+		r.f.showing(p.clear[y*p.w+i]) - r.f.showing(p.clear[y*p.w+j]) -
+		float64(unevenWeight*math.Abs(mid-p.CX)) - float64(heightWeight*math.Abs((float64(y)+0.5)*p.cell-aim))
 }
 
 // samples is about how many places are tried against each other before the
@@ -121,38 +122,56 @@ func (p *plate) linePair(f fitting) (place, bool) {
 	top, ia, ib := math.Inf(-1), -1, -1
 	for i := range q {
 		for j := i + 1; j < len(q); j++ {
-			if s := p.lineScore(q[i], q[j], f.apart); s > top {
+			if s := p.lineScore(q[i], q[j], f); s > top {
 				top, ia, ib = s, i, j
 			}
 		}
 	}
 	if ia < 0 {
-		if f.apart > 0 || len(q) == 0 {
-			return place{posts: []point{{p.CX, p.CY}, {p.CX, p.CY}}, clutch: f.clutch}, false
-		}
-		return place{posts: []point{q[0], q[0]}, clutch: f.clutch}, true
+		return place{}, false
 	}
-	a, b := p.refine(q[ia], q[ib], top, f)
-	if p.symmetric && math.Abs(a.x-p.CX) < 1 && math.Abs(b.x-p.CX) < 1 {
-		a, b = p.onAxis(point{p.CX, a.y}, f.room), p.onAxis(point{p.CX, b.y}, f.room)
-	}
+	a, b := p.refine(q[ia].point, q[ib].point, top, f)
+	p.straighten(&a, &b, f)
 	return place{posts: []point{a, b}, clutch: f.clutch}, true
 }
 
-// lineScore wants posts far apart whose middle lies at the centre of mass, a
-// little above it.
-func (p *plate) lineScore(a, b point, least float64) float64 {
-	d := apart(a, b)
-	if d < least {
-		return math.Inf(-1)
+// straighten sets a nearly upright pair of a symmetric part on its axis.
+func (p *plate) straighten(a, b *point, f fitting) {
+	const near = 1 // mm from the axis
+	if !p.symmetric || math.Abs(a.x-p.CX) > near || math.Abs(b.x-p.CX) > near {
+		return
 	}
-	mid := point{(a.x + b.x) / 2, (a.y + b.y) / 2}
-	aim := point{p.CX, p.CY - float64(pairBelow*p.high())}
-	return min(d, pairSpread*p.Feret) - apart(mid, aim)
+	u, v := point{p.CX, a.y}, point{p.CX, b.y}
+	if p.at(u) >= f.room-p.cell && p.at(v) >= f.room-p.cell {
+		*a, *b = u, v
+	}
 }
 
-// sample lists places with room, on an even grid centred on the part.
-func (p *plate) sample(room float64) []point {
+// spot is a place with its room.
+type spot struct {
+	point
+	room float64
+}
+
+// lineScore wants posts far apart, on a line through a point a little above
+// the centre of mass, and that point midway.
+func (p *plate) lineScore(a, b spot, f fitting) float64 {
+	dx, dy := a.x-b.x, a.y-b.y
+	d := length(dx, dy)
+	if d < f.apart {
+		return math.Inf(-1)
+	}
+	mx := (a.x+b.x)/2 - p.CX
+	my := (a.y+b.y)/2 - p.CY + float64(pairBelow*p.high())
+	beside := math.Abs(float64(mx*dy)-float64(my*dx)) / max(d, p.cell)
+	along := math.Abs(float64(mx*dx)+float64(my*dy)) / max(d, p.cell)
+	lean := min(math.Abs(float64(dx*p.ax)+float64(dy*p.ay)), math.Abs(float64(dx*p.ay)-float64(dy*p.ax)))
+	return min(d, pairSpread*p.Feret) - beside - float64(leanWeight*lean) - float64(alongWeight*along) - f.showing(a.room) - f.showing(b.room)
+}
+
+// sample lists places with room, on an even grid that is its own mirror image
+// about the middle of the raster.
+func (p *plate) sample(room float64) []spot {
 	n := 0
 	for _, c := range p.clear {
 		if c >= room && c > 0 {
@@ -160,38 +179,48 @@ func (p *plate) sample(room float64) []point {
 		}
 	}
 	step := max(1, int(math.Ceil(math.Sqrt(float64(n)/samples))))
-	var out []point
-	for y := (p.h / 2) % step; y < p.h; y += step {
-		for x := (p.w / 2) % step; x < p.w; x += step {
-			if c := p.clear[y*p.w+x]; c >= room && c > 0 {
-				out = append(out, p.centre(x, y))
+	var out []spot
+	for y := range p.h {
+		if fromMiddle(y, p.h)%step != 0 {
+			continue
+		}
+		for x, c := range p.clear[y*p.w : y*p.w+p.w] {
+			if c >= room && c > 0 && fromMiddle(x, p.w)%step == 0 {
+				out = append(out, spot{p.centre(x, y), c})
 			}
 		}
 	}
 	return out
 }
 
-// refine moves each end cell by cell while the pair gets better.
+// fromMiddle is how many cells cell i of n lies from the middle one or two.
+func fromMiddle(i, n int) int {
+	d := 2*i - (n - 1)
+	return max(d, -d) / 2
+}
+
+// refine moves one end or both, cell by cell, while the pair gets better.
 func (p *plate) refine(a, b point, score float64, f fitting) (point, point) {
-	for better := true; better; {
-		better = false
-		for _, d := range [...]point{{0, -1}, {-1, 0}, {1, 0}, {0, 1}} {
-			for end := range 2 {
-				na, nb := a, b
-				moved := &na
-				if end == 1 {
-					moved = &nb
-				}
-				moved.x += float64(d.x * p.cell)
-				moved.y += float64(d.y * p.cell)
-				if c := p.at(*moved); c < f.room || c <= 0 {
+	const gain = 1e-9 // less is rounding
+	ways := [...]point{{0, 0}, {0, -1}, {-1, 0}, {1, 0}, {0, 1}}
+	for {
+		na, nb, best := a, b, score+gain
+		for _, da := range ways {
+			for _, db := range ways {
+				u := point{a.x + float64(da.x*p.cell), a.y + float64(da.y*p.cell)}
+				v := point{b.x + float64(db.x*p.cell), b.y + float64(db.y*p.cell)}
+				ru, rv := p.at(u), p.at(v)
+				if min(ru, rv) < f.room || min(ru, rv) <= 0 {
 					continue
 				}
-				if s := p.lineScore(na, nb, f.apart); s > score+1e-9 {
-					a, b, score, better = na, nb, s, true
+				if s := p.lineScore(spot{u, ru}, spot{v, rv}, f); s > best {
+					na, nb, best = u, v, s
 				}
 			}
 		}
+		if na == a && nb == b {
+			return a, b
+		}
+		a, b, score = na, nb, best
 	}
-	return a, b
 }

@@ -18,19 +18,19 @@ type fitting struct {
 }
 
 // fittings runs from what is best to what is left when nothing else fits: a
-// butterfly hidden, a rubber clutch hidden, the pad at least clear, and any
-// place near the broadest.
-func (p *plate) fittings() []fitting {
-	return []fitting{
-		{butterfly/2 + edgeMargin, butterfly + between, butterfly},
-		{rubber/2 + edgeMargin, rubber + between, rubber},
-		{padAcross/2 + edgeMargin, rubber + between, rubber},
-		{0.8 * p.most, rubber + between, rubber},
-	}
+// butterfly hidden, a rubber clutch hidden, the pad clear, the pad just on the
+// metal, then less and less metal under it.
+var fittings = []fitting{
+	{butterfly/2 + edgeMargin, butterfly + between, butterfly},
+	{rubber/2 + edgeMargin, rubber + between, rubber},
+	{padAcross/2 + edgeMargin, rubber + between, rubber},
+	{padAcross / 2, rubber + between, rubber},
+	{2.2, rubber + between, rubber},
+	{1.5, rubber + between, rubber},
+	{0.8, rubber + between, rubber},
+	{0, padAcross + between, rubber},
+	{0, 0, rubber},
 }
-
-// hides is how many of the fittings hide the clutch.
-const hides = 2
 
 // place is where posts go, in mm from the grid's corner.
 type place struct {
@@ -44,26 +44,49 @@ type place struct {
 // centre of mass (this tool's choice, after common practice: one post above
 // the centre of mass; two level, in the upper half, far apart).
 const (
-	askewWeight = 3.0  // one post standing beside the line of balance
-	lowWeight   = 2.0  // one post standing too little above the centre
-	unevenWt    = 1.5  // a pair that is off to one side
-	heightWt    = 0.35 // a level pair above or below its best height
-	oneHeight   = 0.18
-	pairHeight  = 0.15
-	leastAbove  = 1.5 // mm above the centre of mass that one post should have
-	pairSpread  = 0.6 // of the part's width: farther apart brings nothing more
-	pairBelow   = 0.05
-	wasteWeight = 0.1 // spread beyond that share
+	askewWeight  = 3.0  // one post standing beside the line of balance
+	lowWeight    = 2.0  // one post standing too little above the centre
+	unevenWeight = 1.5  // a pair that is off to one side
+	alongWeight  = 0.35 // a pair in a line whose middle is up or down that line
+	leanWeight   = 0.4  // a pair in a line that runs neither along the piece nor across it
+	heightWeight = 0.35 // a level pair above or below its best height
+	showWeight   = 3.0  // each clutch that shows beyond the edge
+	wasteWeight  = 0.1  // spread beyond what brings anything
+	oneHeight    = 0.18
+	pairHeight   = 0.15
+	leastAbove   = 1.5  // mm above the centre of mass that one post should have
+	lowestOne    = 0.15 // how far below it a single post may stand at most
+	pairSpread   = 0.6  // of the part's width: farther apart brings nothing more
+	pairBelow    = 0.05 // how far below the centre of mass a level pair may stand
 )
 
-// one returns the best place for a single post.
+// one returns the best place for a single post: on the axis of a symmetric
+// part, else anywhere, and well below the centre of mass only if nothing else
+// is left.
 func (p *plate) one() place {
-	for _, f := range p.fittings() {
-		if q, ok := p.best(f.room, p.oneScore); ok {
-			return place{posts: []point{p.onAxis(q, f.room)}, clutch: f.clutch, level: true}
+	for _, floor := range [...]float64{p.CY + float64(lowestOne*p.high()), math.Inf(1)} {
+		for _, f := range fittings {
+			score := func(q point, room float64) float64 {
+				if q.y > floor {
+					return math.Inf(-1)
+				}
+				return p.oneScore(q) - f.showing(room)
+			}
+			q, ok := p.onAxis(f.room, score)
+			if !ok {
+				q, ok = p.best(f.room, score)
+			}
+			if ok {
+				return place{posts: []point{q}, clutch: f.clutch, level: true}
+			}
 		}
 	}
 	return place{posts: []point{{p.CX, p.CY}}, clutch: rubber, level: true}
+}
+
+// showing is what a clutch that shows costs a place.
+func (f fitting) showing(room float64) float64 {
+	return showWeight * max(0, f.clutch/2-room)
 }
 
 func (p *plate) oneScore(q point) float64 {
@@ -73,14 +96,14 @@ func (p *plate) oneScore(q point) float64 {
 }
 
 // best returns the cell with room whose score is highest, the first of equals.
-func (p *plate) best(room float64, score func(point) float64) (q point, ok bool) {
+func (p *plate) best(room float64, score func(point, float64) float64) (q point, ok bool) {
 	top := math.Inf(-1)
 	for y := range p.h {
 		for x, c := range p.clear[y*p.w : y*p.w+p.w] {
 			if c < room || c <= 0 {
 				continue
 			}
-			if s := score(p.centre(x, y)); s > top {
+			if s := score(p.centre(x, y), c); s > top {
 				top, q, ok = s, p.centre(x, y), true
 			}
 		}
@@ -88,69 +111,89 @@ func (p *plate) best(room float64, score func(point) float64) (q point, ok bool)
 	return q, ok
 }
 
-// onAxis moves a point that stands within a cell or two of the mirror axis of
-// a symmetric part onto it.
-func (p *plate) onAxis(q point, room float64) point {
-	if p.symmetric && math.Abs(q.x-p.CX) < 2*p.cell && p.at(point{p.CX, q.y}) >= room-p.cell {
-		q.x = p.CX
+// onAxis is best on the mirror axis of a symmetric part; ok is false when the
+// part has none, or no place on it.
+func (p *plate) onAxis(room float64, score func(point, float64) float64) (q point, ok bool) {
+	if !p.symmetric {
+		return q, false
 	}
-	return q
+	top := math.Inf(-1)
+	for y := range p.h {
+		at := point{p.CX, (float64(y) + 0.5) * p.cell}
+		c := p.at(at)
+		if c < room || c <= 0 {
+			continue
+		}
+		if s := score(at, c); s > top {
+			top, q, ok = s, at, true
+		}
+	}
+	return q, ok
 }
 
 // tallBy is how many times farther apart two posts in a line must be than two
 // level ones for the line to be better: on a tall narrow piece (this tool's choice).
 const tallBy = 2.0
 
-// two returns the best places for two posts, the left or upper one first.
+// two returns the best places for two posts, the left or upper one first: level
+// if they can be, in a line on a piece too narrow for that.
 func (p *plate) two() place {
-	fs := p.fittings()
-	for i, f := range fs {
+	for i, f := range fittings {
 		level, lok := p.levelPair(f)
-		line, ok := p.linePair(f)
-		if lok && ok && i < hides && spread(line) > tallBy*spread(level) && p.high() > p.wide() {
-			return line
-		}
-		// A rubber clutch on a level pair is better than a butterfly on a line.
-		if i == 0 && !lok && ok {
-			if soft, fits := p.levelPair(fs[1]); fits && spread(line) <= tallBy*spread(soft) {
-				return soft
-			}
-		}
-		if lok {
+		if lok && p.high() <= p.wide() {
 			return level
 		}
-		if ok {
+		line, ok := p.linePair(f)
+		tall := lok && ok && spread(line) > tallBy*spread(level)
+		switch {
+		case lok && !tall:
+			return level
+		case ok && i == 0:
+			return p.levelRubber(line)
+		case ok:
 			return line
 		}
 	}
-	pl, _ := p.linePair(fitting{room: 0, apart: 0, clutch: rubber})
-	return pl
+	return place{posts: []point{{p.CX, p.CY}, {p.CX, p.CY}}, clutch: rubber}
+}
+
+// levelRubber prefers rubber clutches on a level pair to butterflies on a line.
+func (p *plate) levelRubber(line place) place {
+	soft, fits := p.levelPair(fittings[1])
+	if fits && spread(line) <= tallBy*spread(soft) {
+		return soft
+	}
+	return line
 }
 
 func spread(pl place) float64 { return apart(pl.posts[0], pl.posts[1]) }
 
-func apart(a, b point) float64 { return math.Hypot(a.x-b.x, a.y-b.y) }
+func apart(a, b point) float64 { return length(a.x-b.x, a.y-b.y) }
 
-// three returns the best places for three posts: two level, and a third as far
-// from both as the line of balance allows.
+// three returns the best places for three posts: two, and a third as far from
+// both as the line of balance allows.
 func (p *plate) three() place {
 	pl := p.two()
 	a, b := pl.posts[0], pl.posts[1]
 	far := pairSpread * p.Feret
-	score := func(q point) float64 {
-		near := min(apart(q, a), apart(q, b))
-		return min(near, far) - float64(unevenWt*math.Abs(q.x-p.CX))
-	}
-	for _, f := range p.fittings() {
-		q, ok := p.best(f.room, score)
-		if ok && min(apart(q, a), apart(q, b)) >= f.apart {
-			pl.posts = append(pl.posts, p.onAxis(q, f.room))
+	for _, f := range fittings {
+		score := func(q point, room float64) float64 {
+			near := min(apart(q, a), apart(q, b))
+			if near < f.apart {
+				return math.Inf(-1)
+			}
+			return min(near, far) - float64(unevenWeight*math.Abs(q.x-p.CX)) - f.showing(room)
+		}
+		q, ok := p.onAxis(f.room, score)
+		if !ok {
+			q, ok = p.best(f.room, score)
+		}
+		if ok {
+			pl.posts = append(pl.posts, q)
 			pl.clutch = min(pl.clutch, f.clutch)
 			return pl
 		}
 	}
-	if q, ok := p.best(0, score); ok {
-		pl.posts, pl.clutch = append(pl.posts, q), rubber
-	}
+	pl.posts = append(pl.posts, point{p.CX, p.CY})
 	return pl
 }

@@ -11,10 +11,11 @@ import (
 type plate struct {
 	*silhouette
 	geometry
-	parts int       // connected parts of the silhouette, specks left out
-	metal []uint8   // 1 on this part's cells
-	clear []float64 // mm from a cell's centre to the nearest edge or cut-out; 0 off the metal
-	most  float64   // the greatest of clear
+	parts  int       // connected parts of the silhouette, specks left out
+	metal  []uint8   // 1 on this part's cells
+	clear  []float64 // mm from a cell's centre to the nearest edge or cut-out; 0 off the metal
+	most   float64   // the greatest of clear
+	ax, ay float64   // the way the part runs: its long axis, or upright when it is compact
 	// symmetric says that left and right are mirror images about the centroid.
 	symmetric bool
 }
@@ -46,6 +47,10 @@ func plateOf(g *silhouette, whole geometry) *plate {
 	}
 	p.distances()
 	p.symmetric = p.mirrors()
+	p.ax, p.ay = 0, 1
+	if p.Aspect() > compactUntil && !p.symmetric {
+		p.ay, p.ax = math.Sincos(p.Angle)
+	}
 	return p
 }
 

@@ -120,7 +120,7 @@ func (g *silhouette) measure(share []float64) geometry {
 
 // principal fills in the principal moments and the long axis (Mohr's circle).
 func (m *geometry) principal() {
-	mid, half := (m.IXX+m.IYY)/2, math.Hypot((m.IYY-m.IXX)/2, m.IXY)
+	mid, half := (m.IXX+m.IYY)/2, length((m.IYY-m.IXX)/2, m.IXY)
 	m.IMin, m.IMax = mid-half, mid+half
 	m.Angle = 0.5 * math.Atan2(2*m.IXY, m.IYY-m.IXX)
 }

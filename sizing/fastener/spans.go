@@ -4,6 +4,10 @@ import "math"
 
 type point struct{ x, y float64 }
 
+// length is the length of a vector, to the same bits on every machine (the
+// library's own differs between them).
+func length(x, y float64) float64 { return math.Sqrt(float64(x*x) + float64(y*y)) }
+
 // spans returns the widest and the narrowest distance between two parallel
 // lines that hold the shape between them, in mm: over the convex hull of the
 // cells more than half metal.
@@ -14,7 +18,7 @@ func (g *silhouette) spans(share []float64) (widest, narrowest float64) {
 	}
 	for i, a := range hull {
 		for _, b := range hull[i+1:] {
-			widest = max(widest, math.Hypot(a.x-b.x, a.y-b.y))
+			widest = max(widest, length(a.x-b.x, a.y-b.y))
 		}
 	}
 	narrowest = widest
@@ -49,7 +53,7 @@ func (g *silhouette) ends(share []float64) []point {
 
 // reach is how far the hull lies from the line through two of its points.
 func reach(hull []point, a, b point) float64 {
-	long := math.Hypot(b.x-a.x, b.y-a.y)
+	long := length(b.x-a.x, b.y-a.y)
 	var far float64
 	for _, p := range hull {
 		far = max(far, math.Abs(turn(a, b, p))/long)
