@@ -26,7 +26,7 @@ func spotsOf(s *reduce.Separation) []wire.Spot {
 			label[y*w+x] = s.Labels[min(y*step+step/2, s.H-1)*s.W+min(x*step+step/2, s.W-1)]
 		}
 	}
-	field := mask.Others(label, w, h, nil)
+	field := mask.Others(label, w, h, &[256]bool{reduce.None: true})
 	best := make([]int32, len(s.Flats))
 	at := make([]int, len(s.Flats))
 	for i, l := range label {
