@@ -71,3 +71,6 @@ func FromLab(l Lab) (RGB8, bool) {
 	r, g, b := c.Clamped().RGB255()
 	return RGB8{r, g, b}, inside
 }
+
+// Lab returns CIELAB under D65.
+func (c XYZ) Lab() Lab { return c.lab(d65) }

@@ -1,0 +1,306 @@
+package reduce
+
+// fates is what becomes of every pixel: the two flats it lies between and how
+// much of it is the first.
+type fates struct {
+	label, beside, cover []uint8
+}
+
+// edger finds what the pixels between flats are made of.
+type edger struct {
+	*survey
+	trust
+	tones [256]tone // of each leaf, and of the background under None
+	n     int       // leaves
+	f     fates
+	grip  []uint8 // what was known before the current sweep
+	open  []int32 // pixels still loose, in reading order
+}
+
+const (
+	// farReach is how far, px, the flats of a soft edge are looked for when
+	// the nearer ones do not explain a pixel.
+	farReach = 4
+	// mostNear bounds the flats that may meet at one pixel.
+	mostNear = 6
+	// between mixes count only where the picture really passes from one flat
+	// to the other: some neighbour is nearer each end by this much of 255.
+	passing = 6
+	// growSweeps carry a flat out to its last unmixed pixel.
+	growSweeps = 2
+)
+
+func newEdger(s *survey, leaves []leaf, label []uint8) *edger {
+	e := &edger{survey: s, trust: trusts[s.grade], n: len(leaves)}
+	for k := range leaves {
+		e.tones[k] = s.grade.toneOf(leaves[k].rgb)
+	}
+	e.tones[None] = s.grade.toneOf(s.ground)
+	e.f.label = label
+	for i, l := range label {
+		if l == loose {
+			e.open = append(e.open, int32(i))
+		}
+	}
+	return e
+}
+
+// spread gives every loose pixel a flat and, where it mixes two, both.
+func (e *edger) settleEdges() (lost []int32) {
+	for range growSweeps {
+		e.grow()
+	}
+	n := len(e.f.label)
+	e.f.beside, e.f.cover = make([]uint8, n), make([]uint8, n)
+	copy(e.f.beside, e.f.label)
+	for i := range e.f.cover {
+		e.f.cover[i] = 255
+	}
+	e.grip = make([]uint8, n)
+	copy(e.grip, e.f.label)
+	e.sweep((*edger).fromBeside)
+	copy(e.grip, e.f.label)
+	e.sweep((*edger).thin)
+	return e.open
+}
+
+// sweep tries each loose pixel; those that try leaves loose stay open.
+func (e *edger) sweep(try func(*edger, int) bool) {
+	keep := e.open[:0]
+	for _, i := range e.open {
+		if !try(e, int(i)) {
+			keep = append(keep, i)
+		}
+	}
+	e.open = keep
+}
+
+// grow takes loose pixels of a flat's own colour into the flat beside them.
+func (e *edger) grow() {
+	var took []uint8
+	keep := e.open[:0]
+	var gone []int32
+	for _, i := range e.open {
+		if l := e.ownBeside(int(i)); l != loose {
+			gone, took = append(gone, i), append(took, l)
+			continue
+		}
+		keep = append(keep, i)
+	}
+	for k, i := range gone {
+		e.f.label[i] = took[k]
+	}
+	e.open = keep
+}
+
+// ownBeside returns the label among the eight neighbours whose colour the
+// pixel has, or loose.
+func (e *edger) ownBeside(i int) uint8 {
+	p := e.grade.tone(e.pix[i])
+	best, most := loose, int32(e.pure*e.pure+1)
+	e.ring(i, 1, func(j int) {
+		l := e.f.label[j]
+		if l == loose || l == best || l == None && e.pix[i]>>24 < 255 && e.back[i] < 250 {
+			return
+		}
+		if d := p.apart2(&e.tones[l]); d < most {
+			best, most = l, d
+		}
+	})
+	return best
+}
+
+// ring visits the pixels at Chebyshev distance r from pixel i.
+func (e *edger) ring(i, r int, visit func(j int)) {
+	x, y := i%e.w, i/e.w
+	for yy := max(y-r, 0); yy <= min(y+r, e.h-1); yy++ {
+		step := 2 * r
+		if yy == y-r || yy == y+r {
+			step = 1
+		}
+		for xx := x - r; xx <= x+r; xx += step {
+			if xx >= 0 && xx < e.w && (xx != x || yy != y) {
+				visit(yy*e.w + xx)
+			}
+		}
+	}
+}
+
+// near collects the flats known within reach of a pixel, nearest first.
+type near struct {
+	label [mostNear]uint8
+	n     int
+}
+
+func (c *near) add(l uint8) {
+	if l == loose || c.n == mostNear {
+		return
+	}
+	for _, k := range c.label[:c.n] {
+		if k == l {
+			return
+		}
+	}
+	c.label[c.n] = l
+	c.n++
+}
+
+// fromBeside explains a pixel by the flats beside it, looking further only
+// while they do not.
+func (e *edger) fromBeside(i int) bool {
+	var c near
+	p := e.grade.tone(e.pix[i])
+	for r := 1; r <= farReach; r++ {
+		before := c.n
+		e.ring(i, r, func(j int) { c.add(e.grip[j]) })
+		if c.n == before && r > 1 {
+			continue
+		}
+		if e.pix[i]>>24 < 255 && e.veil(i, &c, &p) {
+			return true
+		}
+		if e.explain(i, &c, &p, r > e.reach) {
+			return true
+		}
+	}
+	return false
+}
+
+// veil settles a see-through pixel at the rim of a clear background: its
+// alpha says how much of it is drawing.
+func (e *edger) veil(i int, c *near, p *tone) bool {
+	rim := false
+	best, least := loose, int32(1<<30)
+	for _, l := range c.label[:c.n] {
+		if l == None {
+			rim = true
+			continue
+		}
+		if _, off := share(p, &e.tones[l], &e.tones[None]); off < least {
+			best, least = l, off
+		}
+	}
+	if !rim || best == loose {
+		return false
+	}
+	e.set(i, best, None, int32(255-e.back[i]))
+	return true
+}
+
+// explain finds the pair of near flats on whose line the pixel lies.
+func (e *edger) explain(i int, c *near, p *tone, strict bool) bool {
+	most := int32(e.mix * e.mix)
+	var a, b uint8 = loose, loose
+	var part int32
+	for x := 0; x < c.n; x++ {
+		for y := x + 1; y < c.n; y++ {
+			s, off := share(p, &e.tones[c.label[x]], &e.tones[c.label[y]])
+			if off < most {
+				a, b, part, most = c.label[x], c.label[y], s, off
+			}
+		}
+	}
+	if a == loose || !e.passes(i, a, b, part) {
+		return false
+	}
+	e.set(i, a, b, part)
+	return true
+}
+
+// passes is true when the picture goes on towards both flats round pixel i.
+func (e *edger) passes(i int, a, b uint8, part int32) bool {
+	ta, tb := &e.tones[a], &e.tones[b]
+	toA, toB := false, false
+	e.ring(i, 1, func(j int) {
+		q := e.grade.tone(e.pix[j])
+		s, _ := share(&q, ta, tb)
+		toA = toA || e.grip[j] == a || s >= part+passing
+		toB = toB || e.grip[j] == b || s <= part-passing
+	})
+	return toA && toB
+}
+
+// thin explains a pixel of a line too thin to reach its colour: part one near
+// flat, part any flat of the drawing.
+func (e *edger) thin(i int) bool {
+	var c near
+	p := e.grade.tone(e.pix[i])
+	for r := 1; r <= farReach && c.n == 0; r++ {
+		e.ring(i, r, func(j int) { c.add(e.grip[j]) })
+	}
+	if e.pix[i]>>24 < 255 && e.veil(i, &c, &p) {
+		return true
+	}
+	most := int32(e.mix * e.mix)
+	best, base, part := loose, loose, int32(0)
+	cost := int32(1 << 30)
+	for x := 0; x < max(c.n, 1); x++ {
+		b := c.label[x]
+		if c.n == 0 {
+			b = loose
+		}
+		for l := 0; l < e.n; l++ {
+			s, off := int32(255), int32(0)
+			if b == loose {
+				off = p.apart2(&e.tones[l])
+			} else {
+				s, off = share(&p, &e.tones[l], &e.tones[b])
+			}
+			if off > most {
+				continue
+			}
+			// a line that is nearly its own colour is likelier than a faint one
+			if v := off + (255-s)*faint; v < cost {
+				best, base, part, cost = uint8(l), b, s, v
+			}
+		}
+	}
+	if best == loose {
+		return false
+	}
+	if base == loose {
+		base = best
+	}
+	e.set(i, best, base, part)
+	return true
+}
+
+// faint is what each part of 255 that a thin line falls short of its colour
+// costs, in squared levels.
+const faint = 1
+
+// set writes a mix of a (part of 255) and b, the greater first.
+func (e *edger) set(i int, a, b uint8, part int32) {
+	if part < 128 {
+		a, b, part = b, a, 255-part
+	}
+	if a == b || part >= 253 {
+		b, part = a, 255
+	}
+	e.f.label[i], e.f.beside[i], e.f.cover[i] = a, b, uint8(part)
+}
+
+// nearestAt settles what nothing explained: the known flat nearest in colour.
+func (e *edger) nearestAt(i int) bool {
+	p := e.grade.tone(e.pix[i])
+	var c near
+	for r := 1; r <= farReach; r++ {
+		e.ring(i, r, func(j int) { c.add(e.f.label[j]) })
+	}
+	best, least := loose, int32(1<<30)
+	for _, l := range c.label[:c.n] {
+		if d := p.apart2(&e.tones[l]); d < least && (l != None || e.back[i] > 0) {
+			best, least = l, d
+		}
+	}
+	for l := 0; l < e.n; l++ {
+		if d := 2 * p.apart2(&e.tones[l]); d < least { // one from further off must fit twice as well
+			best, least = uint8(l), d
+		}
+	}
+	if best == loose {
+		best = None
+	}
+	e.set(i, best, best, 255)
+	return true
+}

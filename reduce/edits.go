@@ -1,0 +1,228 @@
+package reduce
+
+import (
+	"fmt"
+	"strings"
+)
+
+// desk holds boughs and pixels while edits are replayed in order.
+type desk struct {
+	a        *Analysis
+	boughs   []bough
+	f        fates
+	rolesOff bool
+}
+
+// splitMemo remembers the desk after the last split of a list of edits: a
+// split costs a copy of the labels, the rest of the edits next to nothing.
+type splitMemo struct {
+	key  string
+	desk desk
+}
+
+func (a *Analysis) desk(rolesOff bool) desk {
+	d := desk{a: a, f: a.f, rolesOff: rolesOff}
+	for k, l := range a.leaves {
+		if rolesOff {
+			l.role = Enamel
+		}
+		d.boughs = append(d.boughs, bough{leaf: l, id: k, first: k})
+	}
+	return d
+}
+
+// replay does the edits in order.
+func (a *Analysis) replay(edits []Edit, rolesOff bool) desk {
+	last := -1
+	for i := range edits {
+		if edits[i].Op == Split {
+			last = i
+		}
+	}
+	d := a.desk(rolesOff)
+	if last >= 0 {
+		key := keyOf(edits[:last+1], rolesOff)
+		if a.split.key != key {
+			for _, e := range edits[:last+1] {
+				d.do(e)
+			}
+			a.split = splitMemo{key, d}
+		}
+		d = a.split.desk
+		d.boughs = append([]bough(nil), d.boughs...)
+	}
+	for _, e := range edits[last+1:] {
+		d.do(e)
+	}
+	return d
+}
+
+func keyOf(edits []Edit, rolesOff bool) string {
+	var b strings.Builder
+	fmt.Fprint(&b, rolesOff)
+	for _, e := range edits {
+		rgb := ""
+		if e.RGB != nil {
+			rgb = e.RGB.Hex()
+		}
+		fmt.Fprintf(&b, "|%s %d %d %s %t %s %q %g %g %d", e.Op, e.Flat, e.With, e.Role, e.Locked, rgb, e.Name, e.X, e.Y, e.Count)
+	}
+	return b.String()
+}
+
+// do makes one change. A change to a flat that is not there does nothing: the
+// drawing may have been replaced by one that lacks it.
+func (d *desk) do(e Edit) {
+	if e.Flat < 0 || int(e.Flat) >= len(d.boughs) {
+		return
+	}
+	k := d.boughs[e.Flat].first
+	b := &d.boughs[k]
+	switch e.Op {
+	case SetRole:
+		d.setRole(e, k)
+	case SetLock:
+		b.locked = e.Locked
+	case SetColour:
+		b.painted = e.RGB
+	case SetName:
+		b.name = strings.TrimSpace(e.Name)
+	case Join:
+		d.join(e, k)
+	case Split:
+		d.splitOff(e)
+	}
+}
+
+// setRole gives a role to all that the flat held when it was touched, which
+// from then on stays one flat.
+func (d *desk) setRole(e Edit, k int) {
+	if d.rolesOff || !known(e.Role) {
+		return
+	}
+	for _, j := range d.held(k, e.Count) {
+		d.boughs[j].role = e.Role
+		if j != k {
+			d.boughs[j].first = k
+		}
+	}
+}
+
+func known(r Role) bool { return r == Enamel || r == Metal || r == CutOut || r == Printed }
+
+// join adds all that one flat held to another, at every count, and with it
+// the other's role and colour.
+func (d *desk) join(e Edit, k int) {
+	if e.With < 0 || int(e.With) >= len(d.boughs) {
+		return
+	}
+	to := d.boughs[e.With].first
+	if to == k {
+		return
+	}
+	for _, j := range d.held(k, e.Count) {
+		if j != to {
+			d.boughs[j].first, d.boughs[j].role = to, d.boughs[to].role
+		}
+	}
+}
+
+// held returns the boughs of the flat that leads with k at a count; with no
+// count, those joined to it by hand.
+func (d *desk) held(k, count int) []int {
+	twigs := twigsOf(d.boughs, d.a.painted)
+	if count > 0 {
+		twigs = thinOut(twigs, count, d.a.painted)
+	}
+	for i := range twigs {
+		if twigs[i].lead == k {
+			return twigs[i].boughs
+		}
+	}
+	return []int{k}
+}
+
+// splitOff makes the area under a place, as seen at the edit's count, a flat
+// of its own.
+func (d *desk) splitOff(e Edit) {
+	w, h := d.a.w, d.a.h
+	x, y := int(e.X*float64(w)), int(e.Y*float64(h))
+	if x < 0 || y < 0 || x >= w || y >= h || len(d.boughs) >= MaxFlats {
+		return
+	}
+	at := y*w + x
+	under := d.f.label[at]
+	if under == None {
+		return
+	}
+	count := e.Count
+	if count < 1 {
+		count = MaxFlats
+	}
+	t := d.twigAt(int(under), count)
+	b := bough{leaf: d.boughs[t.lead].leaf, id: len(d.boughs), own: true, painted: e.RGB}
+	b.first, b.role = b.id, t.role
+	b.rgb = flatFrom(t, d.boughs).RGB
+	b.lab = b.rgb.OKLab()
+	b.area = d.carve(at, d.setOf(t), uint8(b.id))
+	d.boughs = append(d.boughs, b)
+}
+
+func (d *desk) twigAt(k, count int) *twig {
+	twigs := thinOut(twigsOf(d.boughs, d.a.painted), count, d.a.painted)
+	for i := range twigs {
+		for _, j := range twigs[i].boughs {
+			if j == k {
+				return &twigs[i]
+			}
+		}
+	}
+	panic("reduce: a pixel without a flat")
+}
+
+func (d *desk) setOf(t *twig) *[256]bool {
+	var in [256]bool
+	for _, k := range t.boughs {
+		in[k] = true
+	}
+	return &in
+}
+
+// carve relabels the connected area round pixel at whose labels are in the
+// set, and its rim, on copies of the pixels; it returns the area's size.
+func (d *desk) carve(at int, in *[256]bool, to uint8) int {
+	w, h := d.a.w, d.a.h
+	d.f.label = append([]uint8(nil), d.f.label...)
+	d.f.beside = append([]uint8(nil), d.f.beside...)
+	area := 0
+	stack := []int{at}
+	take := func(i int) {
+		if l := d.f.label[i]; in[l] {
+			d.boughs[l].area--
+			area++
+			if in[d.f.beside[i]] {
+				d.f.beside[i] = to
+			}
+			d.f.label[i] = to
+			stack = append(stack, i)
+		}
+	}
+	stack = stack[:0]
+	take(at)
+	for len(stack) > 0 {
+		i := stack[len(stack)-1]
+		stack = stack[:len(stack)-1]
+		x, y := i%w, i/w
+		for yy := max(y-1, 0); yy <= min(y+1, h-1); yy++ {
+			for xx := max(x-1, 0); xx <= min(x+1, w-1); xx++ {
+				j := yy*w + xx
+				if in[d.f.label[j]] && (xx == x || yy == y) {
+					take(j)
+				} else if in[d.f.beside[j]] && !in[d.f.label[j]] && d.f.label[j] != to {
+					d.f.beside[j] = to // the soft rim of the area
+				}
+			}
+		}
+	}
+	return area
+}

@@ -1,0 +1,47 @@
+package reduce
+
+import "badgewright/reduce/colour"
+
+// tone is a colour in which mixes are straight lines: encoded sRGB as it is
+// for exact drawings, since rasterisers mix there; else light and two colour
+// differences, these counted less, since JPEG keeps them coarsely.
+type tone [3]int32
+
+func (g grade) tone(p uint32) tone {
+	r, gr, b := int32(p&255), int32(p>>8&255), int32(p>>16&255)
+	if g == exact {
+		return tone{r, gr, b}
+	}
+	y := (77*r + 150*gr + 29*b + 128) >> 8
+	return tone{y * 7 >> 2, (r - y) >> 1, (b - y) * 3 >> 3}
+}
+
+func (g grade) toneOf(c colour.RGB8) tone {
+	return g.tone(uint32(c.R) | uint32(c.G)<<8 | uint32(c.B)<<16)
+}
+
+func (t *tone) apart2(u *tone) int32 {
+	a, b, c := t[0]-u[0], t[1]-u[1], t[2]-u[2]
+	return a*a + b*b + c*c
+}
+
+// share returns how much of p (0..255) is a when it mixes a and b, and the
+// squared distance of p from the line between them.
+func share(p, a, b *tone) (part, off int32) {
+	d0, d1, d2 := a[0]-b[0], a[1]-b[1], a[2]-b[2]
+	e0, e1, e2 := p[0]-b[0], p[1]-b[1], p[2]-b[2]
+	long := d0*d0 + d1*d1 + d2*d2
+	if long == 0 {
+		return 255, e0*e0 + e1*e1 + e2*e2
+	}
+	along := e0*d0 + e1*d1 + e2*d2
+	switch {
+	case along <= 0:
+		return 0, e0*e0 + e1*e1 + e2*e2
+	case along >= long:
+		return 255, p.apart2(a)
+	}
+	part = int32((int64(along)*255 + int64(long)/2) / int64(long))
+	off = e0*e0 + e1*e1 + e2*e2 - int32(int64(along)*int64(along)/int64(long))
+	return part, max(off, 0)
+}
