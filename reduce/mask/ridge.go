@@ -106,7 +106,7 @@ func (r *ridger) pair(x0, y0, x1, y1 int) {
 	if float64(dot)*float64(dot) <= narrowestCos2*a*b {
 		return
 	}
-	if (bx-ax)*(ax+bx-x0-x1)+(by-ay)*(ay+by-y0-y1) >= 0 {
+	if (bx-ax)*(ax+bx-x0-x1)+(by-ay)*(ay+by-y0-y1) <= 0 {
 		r.mark(x0, y0, ax, ay, bx, by)
 	} else {
 		r.mark(x1, y1, bx, by, ax, ay)

@@ -8,6 +8,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"badgewright/reduce"
 )
 
 // usafBars reads line widths in mm of MIL-STD-150A (12 May 1959), the
@@ -73,4 +75,42 @@ func barWidth(t *testing.T, px, angle, shift float64) float64 {
 	}
 	require.NotEmpty(t, all, "bar of %.3f px at %.2f", px, angle)
 	return median(all)
+}
+
+// Plain twice-the-distance is exact for one parity of widths and a pixel out
+// for the other; widths here are exact for both. The table was made with
+// scipy 1.10.1, ndimage.distance_transform_edt.
+func TestHardBarsHaveNoBiasOfParity(t *testing.T) {
+	f, err := os.Open("../../testdata/reference/edt_bar_width_bias.csv")
+	require.NoError(t, err)
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	require.NoError(t, err)
+	n := 0
+	for _, r := range rows[1:] {
+		if r[0] != "axis-aligned bar" {
+			continue
+		}
+		width, err := strconv.Atoi(r[1])
+		require.NoError(t, err)
+		s := reduce.NewSeparation(80, 60)
+		s.Flats = flats()
+		for i := range s.Labels {
+			x, y := i%80, i/80
+			s.Labels[i] = red
+			if x >= 10 && x < 70 && y >= 20 && y < 20+width {
+				s.Labels[i] = steel
+			}
+			s.Beside[i] = s.Labels[i]
+		}
+		var all []float64
+		for _, p := range measured(t, s).lines.points {
+			if p.class == metal {
+				all = append(all, float64(p.tau))
+			}
+		}
+		require.InDelta(t, width, median(all), 1e-6, "%d px", width)
+		n++
+	}
+	require.Greater(t, n, 8)
 }

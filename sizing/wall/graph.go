@@ -1,13 +1,15 @@
 package wall
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
 
 // graph is a set of centreline points and who is whose neighbour.
 type graph struct {
-	points []point
+	points []point // in reading order
+	row    []int32 // points[row[y]:row[y+1]] lie in row y
 	first  []int32 // points[i] has the neighbours next[first[i]:first[i+1]]
 	next   []int32
 }
@@ -17,7 +19,7 @@ type graph struct {
 // up. The points are brought into reading order.
 func newGraph(points []point, w, h int) graph {
 	points, row := inOrder(points, h)
-	g := graph{points: points, first: make([]int32, 1, len(points)+1), next: make([]int32, 0, 2*len(points))}
+	g := graph{points: points, row: row, first: make([]int32, 1, len(points)+1), next: make([]int32, 0, 2*len(points))}
 	var at [9]int32 // points round the middle one, row by row; -1 for none
 	var from [3]int32
 	for y := 0; y < h; y++ {
@@ -106,51 +108,65 @@ func (g *graph) step(i, j int32) float64 {
 
 // thicken finds tau, the local thickness of Hildebrand and Rueegsegger (1997),
 // at every point: each point's disc, the widest first, is laid over the
-// centreline that lies within it and is connected within it.
+// centreline within it. A disc hardly moved from a wider one adds nothing.
 func (g *graph) thicken() {
 	order := make([]int32, len(g.points))
 	for i := range order {
 		order[i] = int32(i)
 	}
 	slices.SortStableFunc(order, func(a, b int32) int {
-		wa, wb := g.points[a].width, g.points[b].width
-		switch {
-		case wa > wb:
-			return -1
-		case wa < wb:
-			return 1
-		}
-		return 0
+		return cmp.Compare(g.points[b].width, g.points[a].width)
 	})
-	seen := make([]int32, len(g.points))
-	var queue []int32
+	done := make([]bool, len(g.points))
 	for _, q := range order {
-		queue = g.lay(q, seen, queue[:0])
+		g.points[q].tau = max(g.points[q].tau, g.points[q].width)
+		if !done[q] {
+			g.lay(q, done)
+		}
 	}
 }
 
-// lay covers what lies within the disc of point q.
-func (g *graph) lay(q int32, seen, queue []int32) []int32 {
+// hardlyMoved is the share of its radius that a disc may be moved from a wider
+// one that has been laid, to be left out.
+const hardlyMoved = 1.0 / 16
+
+// lay covers what lies within the disc of point q, row by row, and marks the
+// points whose discs need not be laid.
+func (g *graph) lay(q int32, done []bool) {
 	c := g.points[q]
-	r2 := c.width * c.width / 4
-	queue, seen[q] = append(queue, q), q+1
-	for k := 0; k < len(queue); k++ {
-		p := &g.points[queue[k]]
-		if p.tau < c.width {
-			p.tau = c.width
+	r := float64(c.width) / 2
+	near := float64(r*hardlyMoved) * float64(r*hardlyMoved)
+	last := int32(len(g.row)) - 2
+	for y := max(c.y-int32(r), 0); y <= min(c.y+int32(r), last); y++ {
+		k, end := g.row[y], g.row[y+1]
+		if k == end {
+			continue
 		}
-		for _, n := range g.of(queue[k]) {
-			if seen[n] == q+1 {
+		dy := float64(y - c.y)
+		half := int32(math.Sqrt(max(0, r*r-float64(dy*dy))))
+		for k = g.from(k, end, c.x-half); k < end && g.points[k].x <= c.x+half; k++ {
+			p := &g.points[k]
+			if p.part != c.part {
 				continue
 			}
-			seen[n] = q + 1
-			dx, dy := float32(g.points[n].x-c.x), float32(g.points[n].y-c.y)
-			if dx*dx+dy*dy <= r2 {
-				queue = append(queue, n)
+			p.tau = max(p.tau, c.width)
+			if dx := float64(p.x - c.x); float64(dx*dx)+float64(dy*dy) <= near {
+				done[k] = true
 			}
 		}
 	}
-	return queue
+}
+
+// from returns the first of points lo..hi-1, of one row, at column x or later.
+func (g *graph) from(lo, hi, x int32) int32 {
+	for lo < hi {
+		if mid := (lo + hi) / 2; g.points[mid].x < x {
+			lo = mid + 1
+		} else {
+			hi = mid
+		}
+	}
+	return lo
 }
 
 // extent is the reach of a connected piece of centreline.
@@ -182,14 +198,7 @@ func (g *graph) grow() {
 		g.points[i].bad = never
 	}
 	slices.SortStableFunc(order, func(a, b int32) int {
-		ta, tb := g.points[a].tau, g.points[b].tau
-		switch {
-		case ta < tb:
-			return -1
-		case ta > tb:
-			return 1
-		}
-		return 0
+		return cmp.Compare(g.points[a].tau, g.points[b].tau)
 	})
 	t := newTree(len(g.points))
 	for _, i := range order {

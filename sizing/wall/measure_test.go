@@ -8,7 +8,10 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/unit"
 )
+
+func pxPerMM(v float64) unit.PxPerMM { return unit.PxPerMM(v) }
 
 func measured(t testing.TB, s *reduce.Separation) *Measured {
 	t.Helper()

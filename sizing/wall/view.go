@@ -49,40 +49,47 @@ func newView(s *reduce.Separation) *view {
 	return v
 }
 
-// unprint gives printed pixels to the nearest enamel or metal they touch, ring
-// by ring; printed detail that touches neither stays as it is.
+// unprint gives printed pixels to the nearest enamel they are joined to, ring
+// by ring, or to metal where there is no enamel; printed detail that touches
+// neither stays as it is.
 func (v *view) unprint() {
+	listed := make([]bool, len(v.class))
+	v.spreadOver(listed, metal)
+	v.spreadOver(listed, outside)
+}
+
+// spreadOver gives printed pixels to classes below limit.
+func (v *view) spreadOver(listed []bool, limit uint8) {
 	var ring, next []int32
 	for i, c := range v.class {
-		if !v.printed[c] {
-			continue
-		}
-		if v.neighbour(int32(i)) != outside {
+		if v.printed[c] && v.neighbour(int32(i), limit) < limit {
 			ring = append(ring, int32(i))
+			listed[i] = true
 		}
 	}
-	taken := make([]uint8, 0, len(ring))
+	var taken []uint8
 	for len(ring) > 0 {
 		taken = taken[:0]
 		for _, i := range ring {
-			taken = append(taken, v.neighbour(i))
+			taken = append(taken, v.neighbour(i, limit))
 		}
-		next = next[:0]
 		for k, i := range ring {
 			v.class[i] = taken[k]
 		}
+		next = next[:0]
 		for _, i := range ring {
-			next = v.printedBeside(next, i)
+			next = v.printedBeside(next, i, listed)
 		}
 		ring, next = next, ring
 	}
 }
 
-// neighbour returns the lowest class beside pixel i that is no print, or outside.
-func (v *view) neighbour(i int32) uint8 {
-	best := outside
+// neighbour returns the lowest class beside pixel i that is no print and below
+// limit, or limit.
+func (v *view) neighbour(i int32, limit uint8) uint8 {
 	x, y := int(i)%v.w, int(i)/v.w
-	for _, d := range [4][2]int{{-1, 0}, {1, 0}, {0, -1}, {0, 1}} {
+	best := limit
+	for _, d := range round3[1:5] {
 		if c := v.at(x+d[0], y+d[1]); !v.printed[c] && c < best {
 			best = c
 		}
@@ -90,16 +97,14 @@ func (v *view) neighbour(i int32) uint8 {
 	return best
 }
 
-// printedBeside appends the printed neighbours of i that are not yet listed:
-// each is listed by the first of its neighbours alone.
-func (v *view) printedBeside(list []int32, i int32) []int32 {
+// printedBeside appends the printed neighbours of i that are not yet listed.
+func (v *view) printedBeside(list []int32, i int32, listed []bool) []int32 {
 	x, y := int(i)%v.w, int(i)/v.w
-	for _, d := range [4][2]int{{-1, 0}, {1, 0}, {0, -1}, {0, 1}} {
-		if c := v.at(x+d[0], y+d[1]); v.printed[c] {
-			n := i + int32(d[1]*v.w+d[0])
-			if len(list) == 0 || list[len(list)-1] != n {
-				list = append(list, n)
-			}
+	for _, d := range round3[1:5] {
+		n := i + int32(d[1]*v.w+d[0])
+		if c := v.at(x+d[0], y+d[1]); v.printed[c] && !listed[n] {
+			listed[n] = true
+			list = append(list, n)
 		}
 	}
 	return list
