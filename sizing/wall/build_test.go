@@ -32,10 +32,7 @@ func TestBuiltMetalHasTheWidthAskedFor(t *testing.T) {
 		s := bare(tilt)
 		b := NewBuilder(s)
 		for _, perMM := range []float64{20, 31.7, 50} {
-			struck, err := b.Apply([]sizing.Recipe{{Kind: sizing.OuterEdge, Width: 0.4}, {Kind: sizing.BuildLines, Width: 0.25}}, 1, soft)
-			require.NoError(t, err)
-			require.NotNil(t, struck)
-			struck, err = b.Apply([]sizing.Recipe{{Kind: sizing.OuterEdge, Width: 0.4}, {Kind: sizing.BuildLines, Width: 0.25}}, pxPerMM(perMM), soft)
+			struck, err := b.Apply([]sizing.Recipe{{Kind: sizing.OuterEdge, Width: 0.4}, {Kind: sizing.BuildLines, Width: 0.25}}, pxPerMM(perMM), soft)
 			require.NoError(t, err)
 			m := measured(t, struck)
 			var rim, line []float64

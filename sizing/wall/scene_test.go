@@ -29,7 +29,7 @@ func flats() []reduce.Flat {
 }
 
 // grain is how many times each pixel is sampled, each way, when a scene is drawn.
-const grain = 16
+const grain = 10
 
 // scene draws a picture given by the label at each place, anti-aliased: each
 // pixel holds the two labels it has most of.
