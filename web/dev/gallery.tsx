@@ -21,7 +21,7 @@ const idle = () => undefined;
 const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colours: [], quantity: 100 };
 
 const PANELS: Record<string, () => ComponentChildren> = {
-  drawing: () => <DrawingPanel opened={OPENED} ground="auto" fileName="lighthouse.svg" onGround={idle} onFiles={idle} onPaste={idle} onDemo={idle} />,
+  drawing: () => <DrawingPanel opened={OPENED} ground="auto" fileName="lighthouse.svg" onGround={idle} />,
   colours: () => <ColoursPanel flats={FLATS} asked={5} most={12} buys={BUYS} fewer={false} onCount={idle} onFlat={idle} />,
   metal: () => (
     <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}

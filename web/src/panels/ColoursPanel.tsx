@@ -9,13 +9,14 @@ export interface ColoursProps {
   most: number;
   buys: Buys | undefined;
   fewer: boolean;
+  open?: boolean;
   onCount: (n: number) => void;
   onFlat: (id: number) => void;
 }
 
 export function ColoursPanel(p: ColoursProps) {
   return (
-    <Section id="colours" title="Colours" says={coloursSays(p.flats, p.buys?.included)}>
+    <Section id="colours" title="Colours" says={coloursSays(p.flats, p.buys?.included)} open={p.open}>
       <CountRail asked={p.asked} most={p.most} included={p.buys?.included} onCount={p.onCount} />
       {p.fewer ? <p class="hint">The drawing has no more colours than are shown.</p> : null}
       <ul class="flat-list">

@@ -1,8 +1,7 @@
 import type { Opened } from '../engine/wire.gen';
 import { Choice, Section, Swatch } from '../widgets/basic';
-import { Doors, type DoorsProps } from '../widgets/Doors';
 
-export interface DrawingProps extends DoorsProps {
+export interface DrawingProps {
   opened: Opened | undefined;
   ground: Opened['ground'];
   fileName: string;
@@ -21,7 +20,6 @@ export function DrawingPanel(p: DrawingProps) {
   const says = o ? `${p.fileName}: ${o.reason || o.groundNote}` : 'No drawing is open yet.';
   return (
     <Section id="drawing" title="Drawing" says={says}>
-      <Doors {...p} />
       {o ? (
         <>
           <Choice legend="Background" value={p.ground} options={GROUNDS} onPick={p.onGround} />

@@ -1,9 +1,8 @@
 import type { Check, Design, Limits, Plating, Recipe } from '../engine/wire.gen';
 import { hexOf } from '../state/project';
 import { Choice, Section, Why } from '../widgets/basic';
-import { LengthField } from '../widgets/LengthField';
 import { TextField } from '../widgets/TextField';
-import { mm } from '../words/length';
+import { mm, parseLength } from '../words/length';
 import { kindWords, measuredWords, metalSays, VERDICT } from '../words/words';
 
 export interface MetalProps {
@@ -102,6 +101,11 @@ function Findings(p: MetalProps) {
   );
 }
 
+const THINNEST = 'thinnest';
+
+/** A built line wider than this is no line any more, mm. */
+const WIDEST = 5;
+
 const RECIPES: readonly { kind: Recipe['kind']; label: string; hint: string }[] = [
   { kind: 'outer-edge', label: 'Build an outer edge', hint: 'Metal along the outside where the drawing has none.' },
   { kind: 'build-lines', label: 'Build lines between colours', hint: 'Metal wherever two enamels touch.' },
@@ -125,12 +129,15 @@ function Recipes({ recipes, onRecipes }: { recipes: readonly Recipe[]; onRecipes
               <span>{k.label}<span class="hint"> {k.hint}</span></span>
             </label>
             {has ? (
-              <LengthField
-                label="Width (0.01: as thin as the maker holds)"
-                mm={has.width || 0.01}
-                least={0.01}
-                most={5}
-                onLength={(v) => onRecipes([...rest, { kind: k.kind, width: v <= 0.01 ? 0 : v }])}
+              <TextField
+                label="width, or “thinnest” for what the maker holds"
+                value={has.width > 0 ? mm(has.width, 2) : THINNEST}
+                onSet={(text) => {
+                  const width = text.trim() === '' || text.trim() === THINNEST ? 0 : parseLength(text);
+                  if (width === undefined || width > WIDEST) return `Write a width up to ${WIDEST} mm, or “${THINNEST}”.`;
+                  onRecipes([...rest, { kind: k.kind, width }]);
+                  return undefined;
+                }}
               />
             ) : null}
           </div>

@@ -3,16 +3,20 @@ import type { Check } from '../engine/wire.gen';
 import type { Drawn } from '../state/store';
 import { mm } from '../words/length';
 import { Canvas } from './Canvas';
-import { fitIn, mapping, type Box } from './place';
+import { fitIn, mapping, type Box, type Point } from './place';
+import type { Room } from './useRoom';
 
 interface Props {
   back: Drawn;
   check: Check;
   home: Box;
   seen: boolean;
+  room: Room;
+  /** Width of the callout columns; 0 when there are none. */
+  margin: number;
 }
 
-export function BackFace({ back, check, home, seen }: Props) {
+export function BackFace({ back, check, home, seen, room, margin }: Props) {
   const pic = back.shot.picture;
   const box = fitIn(home, pic.w, pic.h);
   const map = mapping(pic, box);
@@ -22,7 +26,11 @@ export function BackFace({ back, check, home, seen }: Props) {
     return map.toSheet(check.flats.w - x, y);
   };
   const centre = place(check.back.centre[0] ?? 0, check.back.centre[1] ?? 0);
-  const posts = check.back.posts.map((q) => ({ ...q, at: place(q.x, q.y) })).sort((a, b) => a.at.x - b.at.x);
+  const posts = check.back.posts.map((q) => ({ mm: q, at: place(q.x, q.y) })).sort((a, b) => a.at.x - b.at.x);
+  const sides = posts.map((q, i) => {
+    const left = posts.length > 1 && i === 0;
+    return { ...q, left, x: left ? margin : room.w - margin };
+  });
   return (
     <>
       <div class="pin" style={{ left: `${box.x}px`, top: `${box.y}px`, width: `${box.w}px`, height: `${box.h}px` }}>
@@ -31,21 +39,27 @@ export function BackFace({ back, check, home, seen }: Props) {
       {seen ? (
         <>
           <svg class="overlay" aria-hidden="true">
-            <path class="centre" d={`M${centre.x - 9} ${centre.y}h18M${centre.x} ${centre.y - 9}v18`} />
-            {posts.map((q, i) => (
-              <path key={i} class="post-leader" d={`M${q.at.x} ${q.at.y}L${q.at.x + (i % 2 ? 60 : -60)} ${Math.max(26, box.y - 4)}`} />
-            ))}
+            <g class="leaders">
+              <path class="halo" d={cross(centre)} />
+              <path d={cross(centre)} />
+              {margin > 0 ? sides.map((q, i) => <path key={i} d={`M${q.at.x} ${q.at.y}H${q.x}`} />) : null}
+              {sides.map((q, i) => <circle key={i} cx={q.at.x} cy={q.at.y} r={3.2} />)}
+            </g>
           </svg>
-          <ul class="post-labels" aria-label="Posts, seen from the back">
-            {posts.map((q, i) => (
-              <li key={i} style={{ left: `${q.at.x + (i % 2 ? 60 : -60)}px`, top: `${Math.max(26, box.y - 4)}px` }}>
-                post {i + 1}<br />{mm(check.w - q.x)} from left<br />{mm(q.y)} from top
-              </li>
-            ))}
-          </ul>
-          <p class="balance" style={{ left: `${centre.x + 14}px`, top: `${centre.y}px` }}>balance</p>
+          {margin > 0 ? (
+            <ul class="post-labels" aria-label="Posts, seen from the back">
+              {sides.map((q, i) => (
+                <li key={i} class={q.left ? 'left' : 'right'} style={{ left: `${q.left ? 0 : q.x + 8}px`, top: `${q.at.y}px`, width: `${margin - 14}px` }}>
+                  <b>post {i + 1}</b><br />{mm(check.w - q.mm.x)} from left<br />{mm(q.mm.y)} from top
+                </li>
+              ))}
+            </ul>
+          ) : null}
+          <p class="balance" style={{ left: `${centre.x + 14}px`, top: `${centre.y + 12}px` }}>balance</p>
         </>
       ) : null}
     </>
   );
 }
+
+const cross = (c: Point) => `M${c.x - 9} ${c.y}h18M${c.x} ${c.y - 9}v18`;

@@ -1,5 +1,5 @@
 // Each colour with a leader to its area, as on a technical drawing.
-import type { Flat, Flats } from '../engine/wire.gen';
+import type { Flat, Flats, Plating } from '../engine/wire.gen';
 import { hexOf } from '../state/project';
 import { ROLE_WORDS } from '../words/words';
 import { spread, type Box, type Mapping, type Point } from './place';
@@ -15,7 +15,7 @@ export interface Callout {
 export const CALLOUT_GAP = 50;
 
 /** Sorts flats to the side they lie on, evens the sides out and sets heights. */
-export function layCallouts(flats: Flats, map: Mapping, pin: Box, room: number): Callout[] {
+export function layCallouts(flats: Flats, map: Mapping, pin: Box, leftRoom: number, rightRoom: number): Callout[] {
   const all = flats.flats.flatMap((flat) => {
     const s = flats.spots.find((q) => q.flat === flat.id);
     return s ? [{ flat, spot: map.toSheet(s.x, s.y) }] : [];
@@ -25,7 +25,7 @@ export function layCallouts(flats: Flats, map: Mapping, pin: Box, room: number):
   const wanted = byX.filter((c) => c.spot.x < middle).length;
   const least = Math.floor(byX.length / 2) - 1;
   const left = Math.min(Math.max(wanted, least), byX.length - least);
-  return [...column(byX.slice(0, left), 'left', room), ...column(byX.slice(left), 'right', room)];
+  return [...column(byX.slice(0, left), 'left', leftRoom), ...column(byX.slice(left), 'right', rightRoom)];
 }
 
 function column(part: { flat: Flat; spot: Point }[], side: 'left' | 'right', room: number): Callout[] {
@@ -34,14 +34,22 @@ function column(part: { flat: Flat; spot: Point }[], side: 'left' | 'right', roo
   return sorted.map((c, i) => ({ ...c, side, y: (ys[i] ?? 0) + CALLOUT_GAP / 2 }));
 }
 
+/** A metal flat is seen in its plating, whatever it was drawn in. */
+function look(flat: Flat, plating: Plating | undefined) {
+  if (flat.role !== 'metal' || !plating) return { backgroundColor: hexOf(flat.rgb) };
+  const { bright, mid, dark } = plating;
+  return { backgroundImage: `linear-gradient(135deg, ${hexOf(bright)}, ${hexOf(mid)} 45%, ${hexOf(dark)})` };
+}
+
 interface Props {
   callouts: readonly Callout[];
   width: number;
   margin: number;
+  plating: Plating | undefined;
   onFlat: (id: number, at: Point) => void;
 }
 
-export function Leaders({ callouts, width, margin }: Props) {
+export function Leaders({ callouts, width, margin }: Pick<Props, 'callouts' | 'width' | 'margin'>) {
   return (
     <g class="leaders" aria-hidden="true">
       {callouts.map((c) => {
@@ -59,7 +67,7 @@ export function Leaders({ callouts, width, margin }: Props) {
   );
 }
 
-export function CalloutLabels({ callouts, width, margin, onFlat }: Props) {
+export function CalloutLabels({ callouts, width, margin, plating, onFlat }: Props) {
   return (
     <ul class="callouts" aria-label="Colours of the pin">
       {callouts.map((c) => (
@@ -68,17 +76,17 @@ export function CalloutLabels({ callouts, width, margin, onFlat }: Props) {
           class={`callout ${c.side}`}
           style={{ top: `${c.y}px`, width: `${margin - 6}px`, ...(c.side === 'left' ? { left: '0px' } : { left: `${width - margin + 6}px` }) }}
         >
-          <FlatButton flat={c.flat} onClick={() => onFlat(c.flat.id, c.spot)} />
+          <FlatButton flat={c.flat} plating={plating} onClick={() => onFlat(c.flat.id, c.spot)} />
         </li>
       ))}
     </ul>
   );
 }
 
-export function FlatButton({ flat, onClick }: { flat: Flat; onClick: () => void }) {
+export function FlatButton({ flat, plating, onClick }: { flat: Flat; plating: Plating | undefined; onClick: () => void }) {
   return (
     <button type="button" onClick={onClick} aria-label={`${flat.name}, ${ROLE_WORDS[flat.role]}: change`}>
-      <span class={`swatch ${flat.role}`} style={{ backgroundColor: hexOf(flat.rgb) }} aria-hidden="true" />
+      <span class={`swatch ${flat.role}`} style={look(flat, plating)} aria-hidden="true" />
       <span class="callout-words">
         <span class="flat-name">{flat.name}</span>
         <span class="role">{ROLE_WORDS[flat.role]}{flat.locked ? ' · kept' : ''}</span>

@@ -12,7 +12,6 @@ import { MetalPanel } from '../panels/MetalPanel';
 import { OrderPanel } from '../panels/OrderPanel';
 import { SightPanel } from '../panels/SightPanel';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
-import { openDemo, openFirst, pasteNow } from './doors';
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
 
@@ -31,23 +30,26 @@ function remake(change: { making?: Design['making']; fill?: Design['fill'] }, wh
 /** Where the middle of the sheet is, for a card opened from the list. */
 const CENTRE = { x: 220, y: 90 };
 
+/** Where there is room beside the sheet, what colours buy is seen at once. */
+const ROOMY = matchMedia('(min-width: 1024px)').matches;
+
 export function Column() {
   const d = s.design.value;
   const v = s.version.value;
   const check = s.shown.value?.check;
   const ref = d?.drawings.at(-1);
   const list = s.asked.value ? priceListOf(s.asked.value) : undefined;
-  const doors = { onFiles: openFirst, onPaste: () => void pasteNow(), onDemo: (x: 'lighthouse' | 'harbour' | 'buoy') => void openDemo(x) };
   const toSheet = () => document.querySelector('.stage')?.scrollIntoView({ block: 'nearest' });
   return (
     <div class="column">
       <DrawingPanel
-        {...doors} opened={ref ? s.opened.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} fileName={ref?.fileName ?? ''}
+        opened={ref ? s.opened.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} fileName={ref?.fileName ?? ''}
         onGround={(g) => void chooseGround(g)}
       />
       {d && v ? (
         <>
           <ColoursPanel
+            open={ROOMY}
             flats={check?.flats.flats ?? []} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}
             fewer={!s.behind.value && check !== undefined && check.flats.count < d.colours}
             onCount={(n) => design({ colours: n }, plural(n, 'enamel'))}

@@ -9,12 +9,14 @@ import { FlatButton } from './Callouts';
 import { FindingCard } from './FindingCard';
 import { FlatCard } from './FlatCard';
 import { go } from './go';
+import { openDemo, openFirst, pasteNow } from './doors';
 import type { Point } from './place';
 import { Popover } from './Popover';
 import { NARROW, Stage } from './Stage';
 import { TitleBlock } from './TitleBlock';
 import { Tools } from './Tools';
-import { Twin } from './Twin';
+import { Twin, twinSize } from './Twin';
+import { Doors } from '../widgets/Doors';
 import { useRoom, type Room } from './useRoom';
 
 const factor = computed(() => (s.design.value?.size.mm ?? 1) / (s.shownDesign.value?.size.mm ?? 1));
@@ -24,6 +26,9 @@ const dragFactor = computed(() => {
   const to = s.dragged.value ? designOf(s.dragged.value)?.size.mm : undefined;
   return from && to ? to / from : 1;
 });
+
+/** Under the twin: its rule, its words and air, px. */
+const TWIN_FOOT = 64;
 
 const LEAST = 5;
 const MOST = 150;
@@ -49,14 +54,18 @@ async function touched(x: number, y: number, at: Point) {
 export function Sheet() {
   const { ref, room } = useRoom<HTMLDivElement>();
   const check = s.shown.value?.check;
+  const shot = s.front.value?.shot;
+  const twin = shot && check ? twinSize(shot, check, perMM.value * factor.value) : { w: 0, h: 0 };
   return (
     <section class="sheet" aria-label="The sheet">
       <Tools />
+      <Doors onFiles={openFirst} onPaste={() => void pasteNow()} onDemo={(d) => void openDemo(d)} />
       <div class="stage" ref={ref}>
         <Stage
           room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value}
           turned={s.turned.value} holding={s.holding.value} dragFactor={dragFactor.value} factor={factor.value}
           spot={s.spot.value} name={s.shownDesign.value?.name ?? 'The pin'}
+          plating={s.plating.value} twin={{ w: twin.w, h: twin.h + TWIN_FOOT }}
           onSide={setPictureSide}
           onTouch={(x, y, at) => void touched(x, y, at)}
           onHold={(on) => (s.holding.value = on)}
@@ -67,13 +76,13 @@ export function Sheet() {
           onSize={(k) => s.change(resize(k * factor.peek() ** -1), 'Changed the size')}
         />
         {s.holding.value ? <p class="held small-caps">the drawing as brought</p> : null}
+        <Twin shot={shot} check={check} perMM={perMM.value} sure={sure.value} factor={factor.value} onCheck={() => go('sight')} />
         <SpotCard room={room} />
       </div>
-      <Twin shot={s.front.value?.shot} check={check} perMM={perMM.value} sure={sure.value} factor={factor.value} onCheck={() => go('sight')} />
       {room.w > 0 && room.w < NARROW && check ? (
         <ul class="callout-list" aria-label="Colours of the pin">
           {check.flats.flats.map((f) => (
-            <li key={f.id}><FlatButton flat={f} onClick={() => (s.spot.value = { kind: 'flat', flat: f.id, x: 0, y: 0 })} /></li>
+            <li key={f.id}><FlatButton flat={f} plating={s.plating.value} onClick={() => (s.spot.value = { kind: 'flat', flat: f.id, x: 0, y: 0 })} /></li>
           ))}
         </ul>
       ) : null}

@@ -1,6 +1,6 @@
 // The pin in the middle of the sheet, with everything that stands round it.
 import { useEffect } from 'preact/hooks';
-import type { Check } from '../engine/wire.gen';
+import type { Check, Plating } from '../engine/wire.gen';
 import type { Drawn, Spot } from '../state/store';
 import { BackFace } from './BackFace';
 import { CalloutLabels, layCallouts, Leaders } from './Callouts';
@@ -25,6 +25,9 @@ export interface StageProps {
   factor: number;
   spot: Spot | undefined;
   name: string;
+  plating: Plating | undefined;
+  /** What the twin takes of the right foot, px. */
+  twin: Room;
   onSide: (devicePx: number) => void;
   onTouch: (x: number, y: number, at: Point) => void;
   onHold: (on: boolean) => void;
@@ -40,11 +43,14 @@ export const NARROW = 620;
 const MARGIN = 158;
 const DIM_OFF = 30;
 
-/** The room left for the pin once callouts and dimension lines have theirs. */
-function pinRoom(room: Room): Box {
+/** On a narrow sheet the twin may take this share of the width. */
+const TWIN_SHARE = 0.36;
+
+/** The room left for the pin once callouts, dimension lines and, on a narrow sheet, the twin have theirs. */
+function pinRoom(room: Room, twinWidth: number): Box {
   const wide = room.w >= NARROW;
   const l = wide ? MARGIN + 58 : 62;
-  const r = wide ? MARGIN + 30 : 18;
+  const r = wide ? MARGIN + 30 : Math.min(Math.max(18, twinWidth + 20), room.w * TWIN_SHARE);
   return { x: l, y: 26, w: Math.max(60, room.w - l - r), h: Math.max(60, room.h - 26 - 74) };
 }
 
@@ -63,7 +69,7 @@ function over(front: Drawn, map: Mapping, box: Box, other: Drawn): Box {
 const css = (b: Box) => ({ left: `${b.x}px`, top: `${b.y}px`, width: `${b.w}px`, height: `${b.h}px` });
 
 export function Stage(p: StageProps) {
-  const home = pinRoom(p.room);
+  const home = pinRoom(p.room, p.twin.w);
   useEffect(() => {
     if (p.room.w > 0) p.onSide(Math.max(home.w, home.h) * devicePixelRatio);
   }, [p.room.w, p.room.h]);
@@ -88,7 +94,7 @@ export function Stage(p: StageProps) {
             aria-label="The pin. Tap a part to change it; hold, or hold the space bar, to see the drawing as brought." {...touch} />
         </div>
         <div class="face rear" aria-hidden={!p.turned}>
-          {p.back && p.check ? <BackFace back={p.back} check={p.check} home={home} seen={p.turned} /> : null}
+          {p.back && p.check ? <BackFace back={p.back} check={p.check} home={home} seen={p.turned} room={p.room} margin={p.room.w >= NARROW ? MARGIN : 0} /> : null}
         </div>
       </div>
       {map && p.check && !p.turned && !p.holding ? <Around {...p} check={p.check} map={map} /> : null}
@@ -102,15 +108,15 @@ function Around(p: StageProps & { check: Check; map: Mapping }) {
   const b = map.toSheet(check.outline[2] ?? 0, check.outline[3] ?? 0);
   const pin = { x: a.x, y: a.y, w: b.x - a.x, h: b.y - a.y };
   const wide = room.w >= NARROW;
-  const callouts = wide ? layCallouts(check.flats, map, pin, room.h - 12) : [];
+  const callouts = wide ? layCallouts(check.flats, map, pin, room.h - 12, room.h - p.twin.h) : [];
   const picked = p.spot?.kind === 'finding' ? p.spot.index : undefined;
   return (
     <>
       <svg class="overlay" width={room.w} height={room.h} aria-hidden="true">
-        <Leaders callouts={callouts} width={room.w} margin={MARGIN} onFlat={p.onFlat} />
+        <Leaders callouts={callouts} width={room.w} margin={MARGIN} />
         <SpotLines findings={check.findings} map={map} picked={picked} />
       </svg>
-      <CalloutLabels callouts={callouts} width={room.w} margin={MARGIN} onFlat={p.onFlat} />
+      <CalloutLabels callouts={callouts} width={room.w} margin={MARGIN} plating={p.plating} onFlat={p.onFlat} />
       <Dimensions
         pin={pin} w={check.w * p.factor} h={check.h * p.factor} off={DIM_OFF}
         onDrag={p.onDrag} onDrop={p.onDrop}

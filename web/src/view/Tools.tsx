@@ -28,7 +28,7 @@ export function Tools() {
       <button type="button" class="tool icon" disabled={!on} onClick={s.goForward} aria-label={on ? `Redo: ${on}` : 'Redo'} title={on ? `Redo: ${on}` : 'Redo'}>
         <svg viewBox="0 0 20 20" aria-hidden="true"><path d="M16 8H8a4 4 0 000 8h4M16 8l-3.5-3.5M16 8l-3.5 3.5" /></svg>
       </button>
-      <button type="button" class="tool icon" onClick={turnTheme} aria-label={isDark() ? 'Light' : 'Dark'} title={isDark() ? 'Light' : 'Dark'}>
+      <button type="button" class="tool icon theme" onClick={turnTheme} aria-label={isDark() ? 'Light' : 'Dark'} title={isDark() ? 'Light' : 'Dark'}>
         <svg viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="4.2" /><path d="M10 2v2M10 16v2M2 10h2M16 10h2M4.3 4.3l1.5 1.5M14.2 14.2l1.5 1.5M15.7 4.3l-1.5 1.5M5.8 14.2l-1.5 1.5" /></svg>
       </button>
     </div>

@@ -24,10 +24,10 @@ export function Doors({ onFiles, onPaste, onDemo }: DoorsProps) {
       <button type="button" class="door" onClick={onPaste}>Paste</button>
       <button type="button" class="door" onClick={() => shot.current?.click()}>Photograph</button>
       <p class="quiet">
-        or drop one anywhere. Examples:{' '}
+        or drop one anywhere.{' '}<span class="examples">Examples:{' '}
         <button type="button" class="link" onClick={() => onDemo('lighthouse')}>lighthouse</button>,{' '}
         <button type="button" class="link" onClick={() => onDemo('harbour')}>harbour</button>,{' '}
-        <button type="button" class="link" onClick={() => onDemo('buoy')}>buoy</button>
+        <button type="button" class="link" onClick={() => onDemo('buoy')}>buoy</button></span>
       </p>
     </div>
   );
