@@ -19,7 +19,7 @@ const POLICY = [
 
 /** Puts the policy into the built page, before anything it binds. The dev
  * server goes without: it puts styles into the page as it serves them. */
-function policy(): Plugin {
+export function policy(): Plugin {
   return {
     name: 'policy',
     apply: 'build',
