@@ -3,6 +3,7 @@ package fastener
 import (
 	"encoding/csv"
 	"math"
+	"math/rand"
 	"os"
 	"strconv"
 	"strings"
@@ -209,4 +210,35 @@ func TestDiscsWeighWhatTheyShould(t *testing.T) {
 		assert.InEpsilon(t, r.num(t, "mass_g"), float64(a.Weight), 3e-3, r["material"])
 	}
 	assert.Equal(t, 16, seen)
+}
+
+// The plain twin of shares, on random separations.
+func TestSharesAddUpEveryPixel(t *testing.T) {
+	seed := int64(4)
+	r := rand.New(rand.NewSource(seed))
+	for n := range 40 {
+		sep := reduce.NewSeparation(4+r.Intn(40), 4+r.Intn(40))
+		sep.Flats = []reduce.Flat{{Role: reduce.Enamel}, {Role: reduce.CutOut}, {Role: reduce.Metal}}
+		labels := []uint8{0, 1, 2, reduce.None}
+		for i := range sep.Labels {
+			sep.Labels[i] = labels[r.Intn(4)]
+			sep.Beside[i] = sep.Labels[i]
+			if i > 0 && r.Intn(3) > 0 {
+				sep.Labels[i], sep.Beside[i] = sep.Labels[i-1], sep.Labels[i-1]
+			} else if r.Intn(2) == 0 {
+				sep.Beside[i], sep.Cover[i] = labels[r.Intn(4)], uint8(128+r.Intn(128))
+			}
+		}
+		left, top, k := r.Intn(7)-3, r.Intn(7)-3, 1+r.Intn(5)
+		w, h := 1+(sep.W-left)/k, 1+(sep.H-top)/k
+		got := shares(&sizing.Badge{Sep: sep}, left, top, k, w, h)
+		want := make([]float64, w*h)
+		for i := range sep.Labels {
+			x, y := i%sep.W-left, i/sep.W-top
+			if x >= 0 && y >= 0 && x/k < w && y/k < h {
+				want[y/k*w+x/k] += sep.CoverOf(i, sep.Solid()) / float64(k*k)
+			}
+		}
+		require.InDeltaSlice(t, want, got, 1e-9, "seed %d, case %d", seed, n)
+	}
 }

@@ -47,24 +47,49 @@ func shares(b *sizing.Badge, left, top, k, w, h int) []float64 {
 		}
 	}
 	sum := make([]uint32, w*h)
+	from, to := max(0, left), min(s.W, left+w*k)
 	for y := max(0, top); y < min(s.H, top+h*k); y++ {
-		row := sum[(y-top)/k*w : (y-top)/k*w+w]
-		label, beside, cover := s.Labels[y*s.W:y*s.W+s.W], s.Beside[y*s.W:y*s.W+s.W], s.Cover[y*s.W:y*s.W+s.W]
-		for cx := range row {
-			from, to := max(0, left+cx*k), min(s.W, left+cx*k+k)
-			var n uint32
-			for x := from; x < to; x++ {
-				c := uint32(cover[x])
-				n += in[label[x]]*c + in[beside[x]]*(255-c)
-			}
-			row[cx] += n
-		}
+		c := (y - top) / k * w
+		at := y * s.W
+		addRow(sum[c:c+w], s.Labels[at+from:at+to], s.Beside[at+from:at+to], s.Cover[at+from:at+to], &in, from-left, k)
 	}
 	share := make([]float64, w*h)
 	for i, n := range sum {
 		share[i] = float64(n) / float64(255*k*k)
 	}
 	return share
+}
+
+// addRow adds one row of pixels to its row of blocks: whole pixels a run at a
+// time, those on a boundary one by one. The row starts shift pixels into the
+// first block.
+func addRow(sum []uint32, label, beside, cover []uint8, in *[256]uint32, shift, k int) {
+	beside, cover = beside[:len(label)], cover[:len(label)]
+	for x := 0; x < len(label); {
+		l, x0 := label[x], x
+		for x < len(label) && label[x] == l && cover[x] == 255 {
+			x++
+		}
+		if in[l] == 1 {
+			addRun(sum, x0+shift, x+shift, k)
+		}
+		if x > x0 {
+			continue
+		}
+		c := uint32(cover[x])
+		sum[(x+shift)/k] += in[l]*c + in[beside[x]]*(255-c)
+		x++
+	}
+}
+
+// addRun adds whole pixels x0..x1-1 to the blocks they fall in.
+func addRun(sum []uint32, x0, x1, k int) {
+	for x0 < x1 {
+		i := x0 / k
+		end := min(x1, (i+1)*k)
+		sum[i] += 255 * uint32(end-x0)
+		x0 = end
+	}
 }
 
 // geometry describes a flat shape. Lengths are mm from the grid's corner, x to

@@ -68,6 +68,13 @@ func TestTierBreaks(t *testing.T) {
 	}
 }
 
+func TestAsMuchForMoreIsNotCheaper(t *testing.T) {
+	l := tiers(t)
+	l.Breaks = []Break{prices(1, "5"), prices(10, "4.5"), prices(20, "4")}
+	assert.Empty(t, CheaperMore(l, []Item{item(9)}))
+	assert.Len(t, CheaperMore(l, []Item{item(19)}), 1)
+}
+
 // checkTierText holds the price list of the test against the table's own words.
 func checkTierText(t *testing.T, l PriceList, text, die string) {
 	var parts []string

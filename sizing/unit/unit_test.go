@@ -156,4 +156,5 @@ func TestMoneyIsPrintedPlainly(t *testing.T) {
 	// Half away from zero, and exact where binary fractions are not.
 	assert.Equal(t, "2.68", RoundMoney(d("2.675"), 2).String())
 	assert.Equal(t, "-2.68", RoundMoney(d("-2.675"), 2).String())
+	assert.Equal(t, "2.67", RoundMoney(d("2.665"), 2).String())
 }
