@@ -116,7 +116,7 @@ func (r *levelRow) score(i, j, y int) float64 {
 const samples = 600
 
 // linePair returns the best two places in any direction, the upper one first:
-// for pieces too narrow for two level posts.
+// for pieces with no good room for two level posts.
 func (p *plate) linePair(f fitting) (place, bool) {
 	q := p.sample(f.room)
 	top, ia, ib := math.Inf(-1), -1, -1

@@ -76,7 +76,7 @@ func (p *plate) standWords(pl place) string {
 	if pl.level {
 		return fmt.Sprintf("Two posts stand level, %.1f mm apart, %s.", d, p.heightWords(a.y))
 	}
-	return fmt.Sprintf("The piece is too narrow for two level posts, so they stand along it, %.1f mm apart.", d)
+	return fmt.Sprintf("There is no good room for two level posts in the upper half, so they stand along it, %.1f mm apart.", d)
 }
 
 func (p *plate) heightWords(y float64) string {
