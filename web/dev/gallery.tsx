@@ -22,7 +22,7 @@ const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colou
 
 const PANELS: Record<string, () => ComponentChildren> = {
   drawing: () => <DrawingPanel opened={OPENED} ground="auto" fileName="lighthouse.svg" onGround={idle} />,
-  colours: () => <ColoursPanel flats={FLATS} asked={5} most={12} buys={BUYS} fewer={false} onCount={idle} onFlat={idle} />,
+  colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} onCount={idle} onFlat={idle} />,
   metal: () => (
     <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
       onLimits={idle} onUsualLimits={idle} onRecipes={idle} onFinding={idle} />

@@ -1,10 +1,12 @@
-import type { Buys, Flat } from '../engine/wire.gen';
+import type { Buys, Flat, Plating } from '../engine/wire.gen';
 import { Section, Swatch, Why } from '../widgets/basic';
 import { BuysChart } from '../widgets/BuysChart';
+import { look } from '../widgets/look';
 import { coloursSays, ROLE_WORDS } from '../words/words';
 
 export interface ColoursProps {
   flats: readonly Flat[];
+  plating: Plating | undefined;
   asked: number;
   most: number;
   buys: Buys | undefined;
@@ -23,7 +25,7 @@ export function ColoursPanel(p: ColoursProps) {
         {p.flats.map((f) => (
           <li key={f.id}>
             <button type="button" onClick={() => p.onFlat(f.id)} aria-label={`${f.name}, ${ROLE_WORDS[f.role]}: change`}>
-              <Swatch rgb={f.rgb} />
+              <span class={`swatch ${f.role}`} style={look(f, p.plating)} aria-hidden="true" />
               <span class="flat-name">{f.name}</span>
               <span class="role">{ROLE_WORDS[f.role]}{f.locked ? ' · kept' : ''}</span>
               <span class="share">{(100 * f.share).toFixed(f.share < 0.1 ? 1 : 0)} %</span>

@@ -1,6 +1,6 @@
 import type { Check, Design, Limits, Plating, Recipe } from '../engine/wire.gen';
-import { hexOf } from '../state/project';
 import { Choice, Section, Why } from '../widgets/basic';
+import { tone } from '../widgets/look';
 import { TextField } from '../widgets/TextField';
 import { mm, parseLength } from '../words/length';
 import { kindWords, measuredWords, metalSays, VERDICT } from '../words/words';
@@ -66,7 +66,7 @@ function Platings(p: MetalProps) {
             <span
               class="coin"
               aria-hidden="true"
-              style={{ backgroundImage: `linear-gradient(135deg, ${hexOf(x.bright)}, ${hexOf(x.mid)} 45%, ${hexOf(x.dark)})` }}
+              style={tone(x)}
             />
             <span class="plating-name">{x.name}</span>
           </label>

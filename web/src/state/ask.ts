@@ -4,6 +4,7 @@ import type { Engine } from '../engine/client';
 import type { Opened, Project, View } from '../engine/wire.gen';
 import { drawingOf, withOpened } from './project';
 import * as s from './store';
+import { whole } from './whole';
 
 /** Longest picture asked for: past this the eye gains nothing on a sheet. */
 const PICTURE_MOST = 2048;
@@ -58,7 +59,7 @@ async function check(p: Project): Promise<void> {
   const opts = { lane: 'check', signal: stopper.signal, onProgress: report('Measuring', () => stopper.abort()) };
   const got = await quietly(p, (e, q) => e.call('check', { picked: s.picked(q) }, opts));
   s.work.value = undefined;
-  if (got && current(got.project)) s.shown.value = { project: got.project, check: got.value.answer };
+  if (got && current(got.project)) s.shown.value = { project: got.project, check: whole(got.value.answer) };
 }
 
 async function picture(p: Project, view: View): Promise<void> {

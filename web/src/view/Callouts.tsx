@@ -1,6 +1,6 @@
 // Each colour with a leader to its area, as on a technical drawing.
 import type { Flat, Flats, Plating } from '../engine/wire.gen';
-import { hexOf } from '../state/project';
+import { look } from '../widgets/look';
 import { ROLE_WORDS } from '../words/words';
 import { spread, type Box, type Mapping, type Point } from './place';
 
@@ -32,13 +32,6 @@ function column(part: { flat: Flat; spot: Point }[], side: 'left' | 'right', roo
   const sorted = [...part].sort((a, b) => a.spot.y - b.spot.y);
   const ys = spread(sorted.map((c) => c.spot.y - CALLOUT_GAP / 2), CALLOUT_GAP, Math.max(0, room - CALLOUT_GAP));
   return sorted.map((c, i) => ({ ...c, side, y: (ys[i] ?? 0) + CALLOUT_GAP / 2 }));
-}
-
-/** A metal flat is seen in its plating, whatever it was drawn in. */
-function look(flat: Flat, plating: Plating | undefined) {
-  if (flat.role !== 'metal' || !plating) return { backgroundColor: hexOf(flat.rgb) };
-  const { bright, mid, dark } = plating;
-  return { backgroundImage: `linear-gradient(135deg, ${hexOf(bright)}, ${hexOf(mid)} 45%, ${hexOf(dark)})` };
 }
 
 interface Props {

@@ -50,7 +50,7 @@ export function Column() {
         <>
           <ColoursPanel
             open={ROOMY}
-            flats={check?.flats.flats ?? []} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}
+            flats={check?.flats.flats ?? []} plating={s.plating.value} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}
             fewer={!s.behind.value && check !== undefined && check.flats.count < d.colours}
             onCount={(n) => design({ colours: n }, plural(n, 'enamel'))}
             onFlat={(flat) => { s.turned.value = false; s.spot.value = { kind: 'flat', flat, ...CENTRE }; toSheet(); }}
