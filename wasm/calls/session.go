@@ -66,7 +66,7 @@ type struck struct {
 func (s *Session) drawing(id string, choice reduce.GroundChoice, p reduce.Progress) (*opened, error) {
 	o, ok := s.drawings.get(id)
 	if !ok {
-		return nil, &reduce.Refusal{What: "This drawing is no longer open.", Do: "Open its file again."}
+		return nil, errGone
 	}
 	if choice == "" || choice == o.choice {
 		return o, nil

@@ -10,6 +10,7 @@ import (
 	"fmt"
 
 	"badgewright/reduce"
+	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
 
@@ -57,6 +58,9 @@ func answering[A any](f func(*Session, Job, A) (Reply, error)) handler {
 // ErrStopped is what a stopped call returns.
 var ErrStopped = errors.New("stopped")
 
+// errGone is returned for a drawing that the session no longer keeps.
+var errGone = errors.New("this drawing is no longer open")
+
 // Do answers one call by name.
 func (s *Session) Do(name string, ask []byte, job Job) (Reply, error) {
 	h, ok := table[name]
@@ -72,11 +76,16 @@ func (s *Session) Do(name string, ask []byte, job Job) (Reply, error) {
 // FailureOf puts an error into words for the page.
 func FailureOf(err error) wire.Failure {
 	var r *reduce.Refusal
+	var m *unit.Mistake
 	switch {
 	case errors.Is(err, ErrStopped):
 		return wire.Failure{Kind: wire.Stopped, What: "Stopped.", Do: "Nothing was changed."}
+	case errors.Is(err, errGone):
+		return wire.Failure{Kind: wire.Gone, What: "This drawing is no longer open.", Do: "Open its file again."}
 	case errors.As(err, &r):
 		return wire.Failure{Kind: wire.Refused, What: r.What, Do: r.Do}
+	case errors.As(err, &m):
+		return wire.Failure{Kind: wire.Refused, What: m.What, Do: m.Do}
 	default:
 		return wire.Failure{Kind: wire.Refused, What: err.Error(), Do: "Your drawing is untouched; try another way."}
 	}
