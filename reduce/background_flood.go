@@ -107,9 +107,13 @@ func fill(line []uint8) {
 // stainReach steps deep.
 func growInto(back []uint8, pix []uint32, w, h int, wide box) {
 	var front, next []int32
-	for i, b := range back {
-		if b == 255 {
-			front = pushSoft(front, back, pix, i, w, h, &wide)
+	for y := range h {
+		row := back[y*w : (y+1)*w]
+		above, below := back[max(0, y-1)*w:][:w], back[min(h-1, y+1)*w:][:w]
+		for x, b := range row {
+			if b == 255 && (above[x]&below[x]&row[max(0, x-1)]&row[min(w-1, x+1)]) != 255 {
+				front = pushSoft(front, back, pix, y*w+x, w, h, &wide)
+			}
 		}
 	}
 	for step := 1; step < stainReach && len(front) > 0; step++ {

@@ -56,8 +56,10 @@ func paperGround(d *Drawing) (*Ground, error) {
 	}
 	back := make([]uint8, len(flat.Pix))
 	near := tolerance(p.rgb, max(cleanTolerance, min(mostTolerance, p.stray+p.stray/2+cleanTolerance)))
-	flood(back, flat.Pix, flat.W, flat.H, near)
-	if stained(back, flat.Pix, p.rgb) {
+	if !shading {
+		flood(back, flat.Pix, flat.W, flat.H, near)
+	}
+	if shading || stained(back, flat.Pix, p.rgb) {
 		near = near.atLeast(p.rgb, stainedTolerance)
 		flood(back, flat.Pix, flat.W, flat.H, near)
 		wide := near.atLeast(p.rgb, stainTolerance)

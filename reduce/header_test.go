@@ -242,6 +242,12 @@ func reference(t testing.TB, name string) (rows []map[string]string) {
 	return rows
 }
 
+func number(t testing.TB, s string) float64 {
+	v, err := strconv.ParseFloat(s, 64)
+	require.NoError(t, err)
+	return v
+}
+
 func TestRefusesFilesInWords(t *testing.T) {
 	img := blankImage(30, 20)
 	whole := asPNG(t, img)

@@ -65,7 +65,7 @@ func evenBorder(d *Drawing) bool {
 // lightMap returns the light on the paper at reduced size, or nil when there
 // is no sheet or no shading on it worth taking out.
 func lightMap(d *Drawing) *image.RGBA {
-	pre := Shrink(d, preSide)
+	pre := Shrink(sparse(d, max(d.W, d.H)/(2*preSide)), preSide)
 	w, h := fit(d.W, d.H, mapSide)
 	small := transform.Resize(asRGBA(pre), w, h, transform.Box)
 	sheet := sheetOf(small)
@@ -73,6 +73,21 @@ func lightMap(d *Drawing) *image.RGBA {
 		return nil
 	}
 	return spread(small, sheet)
+}
+
+// sparse takes every step-th pixel of every step-th row: light needs no more.
+func sparse(d *Drawing, step int) *Drawing {
+	if step < 2 {
+		return d
+	}
+	s := &Drawing{W: (d.W + step - 1) / step, H: (d.H + step - 1) / step}
+	s.Pix = make([]uint32, 0, s.W*s.H)
+	for y := 0; y < d.H; y += step {
+		for x := 0; x < d.W; x += step {
+			s.Pix = append(s.Pix, d.Pix[y*d.W+x])
+		}
+	}
+	return s
 }
 
 // sheetOf marks the cells of the largest slowly changing area along the
