@@ -7,7 +7,7 @@ import (
 
 // Lined is true when dark connected line work was found, which is proposed as
 // metal.
-func (a *Analysis) Lined() bool { return a.line >= 0 }
+func (a *Analysis) Lined() bool { return a.line != nil }
 
 // Reduce returns the flat drawing at a count of enamels, with all edits done.
 // It relabels by table and is cheap; the result is the caller's to keep.
@@ -30,7 +30,7 @@ func (a *Analysis) Reduce(o Options) (*Separation, error) {
 // flats returns the flats at a count, by rising ID, and the table that takes
 // boughs to them.
 func (d *desk) flats(count int) ([]Flat, *[256]uint8) {
-	twigs := thinOut(twigsOf(d.boughs, d.a.painted), count, d.a.painted)
+	twigs := d.thinOut(count)
 	slices.SortFunc(twigs, func(s, t twig) int { return s.lead - t.lead })
 	var table [256]uint8
 	for l := range table {
@@ -110,33 +110,32 @@ func colours(n int) string {
 // enamelColours counts the enamel colours that an artist would count, and the
 // gradients among them.
 func (a *Analysis) enamelColours() (n, gradients int) {
-	total := 0
-	for k := range a.leaves {
-		total += a.leaves[k].area
+	d := a.desk(false)
+	twigs := d.plain()
+	total := 0.0
+	for i := range twigs {
+		total += twigs[i].area
 	}
-	seen := map[int]int{}
-	for k := range a.leaves {
-		if a.leaves[k].role != Enamel || !a.counts(k, total) {
+	slices.SortFunc(twigs, func(s, t twig) int { return s.lead - t.lead })
+	for i := range twigs {
+		if twigs[i].role != Enamel || !counts(twigs, i, total) {
 			continue
 		}
-		g := a.blend[k]
-		seen[g]++
-		switch seen[g] {
-		case 1:
-			n++
-		case 2:
+		n++
+		if len(twigs[i].boughs) > 1 {
 			gradients++
 		}
 	}
 	return n, gradients
 }
 
-func (a *Analysis) counts(k, total int) bool {
-	if float64(a.leaves[k].area) >= plainShare*float64(total) {
+// counts is true for a colour large enough, or unlike every larger one.
+func counts(twigs []twig, i int, total float64) bool {
+	if twigs[i].area >= plainShare*total {
 		return true
 	}
-	for j := range k {
-		if a.leaves[j].lab.Distance2(a.leaves[k].lab) < standsOut*standsOut {
+	for j := range i {
+		if twigs[j].lab.Distance2(twigs[i].lab) < standsOut*standsOut {
 			return false
 		}
 	}

@@ -166,24 +166,29 @@ func (e *edger) fromBeside(i int) bool {
 	return false
 }
 
+// veilSlack is how much nearer, squared, a flat further off must come before it
+// is taken for a see-through pixel: its colour is known only to rounding.
+const veilSlack = 48
+
 // veil settles a see-through pixel at the rim of a clear background: its
-// alpha says how much of it is drawing.
+// alpha says how much of it is drawing, and so what colour each flat would give.
 func (e *edger) veil(i int, c *near, p *tone) bool {
 	rim := false
 	best, least := loose, int32(1<<30)
+	alpha := int32(255 - e.back[i])
 	for _, l := range c.label[:c.n] {
 		if l == None {
 			rim = true
 			continue
 		}
-		if _, off := share(p, &e.tones[l], &e.tones[None]); off < least {
+		if off := p.apart2(e.tones[l].over(&e.tones[None], alpha)); best == loose || off+veilSlack < least {
 			best, least = l, off
 		}
 	}
 	if !rim || best == loose {
 		return false
 	}
-	e.set(i, best, None, int32(255-e.back[i]))
+	e.set(i, best, None, alpha)
 	return true
 }
 

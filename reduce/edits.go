@@ -130,10 +130,10 @@ func (d *desk) join(e Edit, k int) {
 // held returns the boughs of the flat that leads with k at a count; with no
 // count, those joined to it by hand.
 func (d *desk) held(k, count int) []int {
-	twigs := twigsOf(d.boughs, d.a.painted)
-	if count > 0 {
-		twigs = thinOut(twigs, count, d.a.painted)
+	if count < 1 {
+		count = MaxFlats
 	}
+	twigs := d.thinOut(count)
 	for i := range twigs {
 		if twigs[i].lead == k {
 			return twigs[i].boughs
@@ -169,7 +169,7 @@ func (d *desk) splitOff(e Edit) {
 }
 
 func (d *desk) twigAt(k, count int) *twig {
-	twigs := thinOut(twigsOf(d.boughs, d.a.painted), count, d.a.painted)
+	twigs := d.thinOut(count)
 	for i := range twigs {
 		for _, j := range twigs[i].boughs {
 			if j == k {

@@ -23,16 +23,16 @@ const (
 	mostLeaves = 48
 	// tailRadius, in radii, and tailShare: a small peak so near a great one is
 	// its stain, unless it has solid places of its own.
-	tailRadius = 2.2
+	tailRadius = 1.8
 	tailShare  = 0.04
 	// bandSolid is the share of a peak's pixels that must be solid: bands along
 	// soft edges have fewer.
-	bandSolid = 0.06
+	bandSolid = 0.03
 )
 
 // leastSolid is how many solid pixels a colour needs, by grade: 4 is a dot of
 // 4 x 4 in exact art; stain makes small calm patches of its own.
-var leastSolid = [...]int{exact: 3, wandering: 20, grainy: 60}
+var leastSolid = [...]int{exact: 3, wandering: 12, grainy: 60}
 
 // flatsOf keeps the peaks that are true flats and returns, for each peak, its
 // leaf, or loose when it is none.
@@ -64,7 +64,11 @@ func (s *survey) hostOf(peaks []peak, kept []int, k int) int {
 	r := trusts[s.grade].radius * tailRadius
 	for _, j := range kept {
 		q := &peaks[j]
-		near := q.lab.Distance2(p.lab) < r*r
+		d := q.lab.Distance2(p.lab)
+		if d < trusts[s.grade].radius*trusts[s.grade].radius {
+			return j
+		}
+		near := d < r*r
 		if near && s.grade != exact && float64(p.n) < tailShare*float64(q.n) && float64(p.solid) < 0.35*float64(p.n) {
 			return j
 		}

@@ -22,30 +22,56 @@ const (
 	lineWhole = 0.3
 )
 
-// lineWork returns the leaf that is dark connected line work, or -1.
-func lineWork(leaves []leaf, label []uint8, w, h int, m *meetings) int {
-	all, diagonal := 0, extent(label, w, h)
-	for l := range m {
-		all += m.of(uint8(l))
+// lineWork returns the leaves that are dark connected line work, as a table,
+// or nil. Steps of one gradient (a line under a lamp) count as one.
+func lineWork(leaves []leaf, blend []int, label []uint8, w, h int, m *meetings) *[256]bool {
+	sides, all := groupSides(leaves, blend, m)
+	area := make([]int, len(leaves))
+	for k := range leaves {
+		area[blend[k]] += leaves[k].area
 	}
+	diagonal := extent(label, w, h)
 	best, most := -1, 0.0
 	for k := range leaves {
-		if leaves[k].lab.L > lineLight || leaves[k].lab.Chroma() > lineChroma {
+		g := blend[k]
+		if leaves[k].lab.L > lineLight || leaves[k].lab.Chroma() > lineChroma || sides[g] == 0 {
 			continue
 		}
-		sides := m.of(uint8(k))
-		if sides == 0 || 2*float64(leaves[k].area) > lineThin*diagonal*float64(sides) {
-			continue
-		}
+		thin := 2*float64(area[g]) <= lineThin*diagonal*float64(sides[g])
 		// each side is counted for both its labels
-		if meets := 2 * float64(sides) / float64(all); meets >= lineMeets && meets > most {
-			best, most = k, meets
+		if meets := 2 * float64(sides[g]) / float64(all); thin && meets >= lineMeets && meets > most {
+			best, most = g, meets
 		}
 	}
-	if best < 0 || !hangsTogether(label, w, h, uint8(best), leaves[best].area) {
-		return -1
+	if best < 0 {
+		return nil
 	}
-	return best
+	var in [256]bool
+	for k := range leaves {
+		in[k] = blend[k] == best
+	}
+	if !hangsTogether(label, w, h, &in, area[best]) {
+		return nil
+	}
+	return &in
+}
+
+// groupSides counts the sides at which each gradient, named by a leaf, meets
+// anything else, and all sides.
+func groupSides(leaves []leaf, blend []int, m *meetings) (sides []int, all int) {
+	sides = make([]int, len(leaves))
+	for k := range leaves {
+		for l, n := range m[k] {
+			if l >= len(leaves) || blend[l] != blend[k] {
+				sides[blend[k]] += int(n)
+				all += int(n)
+			}
+		}
+	}
+	for _, n := range m[None] {
+		all += int(n)
+	}
+	return sides, all
 }
 
 // extent is the diagonal, px, of the box round the drawing.
@@ -63,13 +89,17 @@ func extent(label []uint8, w, h int) float64 {
 	return math.Sqrt(float64(dx*dx) + float64(dy*dy))
 }
 
-func hangsTogether(label []uint8, w, h int, l uint8, area int) bool {
-	var eight [256]bool
-	eight[l] = true
-	parts := mask.Connect(label, w, h, &eight)
+func hangsTogether(label []uint8, w, h int, in *[256]bool, area int) bool {
+	line := make([]uint8, len(label))
+	for i, l := range label {
+		if in[l] {
+			line[i] = 1
+		}
+	}
+	parts := mask.Connect(line, w, h, &[256]bool{1: true})
 	most := 0
 	for k, of := range parts.Label {
-		if of == l {
+		if of == 1 {
 			most = max(most, parts.Area[k])
 		}
 	}

@@ -25,6 +25,15 @@ func (t *tone) apart2(u *tone) int32 {
 	return a*a + b*b + c*c
 }
 
+// over lays part (0..255) of t on ground.
+func (t *tone) over(ground *tone, part int32) *tone {
+	var out tone
+	for k := range out {
+		out[k] = (t[k]*part + ground[k]*(255-part)) / 255
+	}
+	return &out
+}
+
 // share returns how much of p (0..255) is a when it mixes a and b, and the
 // squared distance of p from the line between them.
 func share(p, a, b *tone) (part, off int32) {

@@ -22,52 +22,80 @@ type twig struct {
 	lead   int // the bough whose ID the flat carries
 	boughs []int
 	area   float64
-	lab    colour.OKLab // mean by area, of paintings; the lead's, of flat art
+	lab    colour.OKLab // of flat art its lead's, of a painting or gradient the mean by area
 	role   Role
 	kept   bool
+	blend  int // the gradient all of it belongs to, or -1
 }
 
-// twigsOf returns the flats before any merging: joined boughs as one.
-func twigsOf(boughs []bough, painted bool) []twig {
-	at := make([]int, len(boughs))
-	var twigs []twig
-	for k := range boughs {
-		b := &boughs[k]
+// twigs returns the flats before any merging: joined boughs as one.
+func (d *desk) twigs() []twig {
+	at := make([]int, len(d.boughs))
+	var all []twig
+	for k := range d.boughs {
+		b := &d.boughs[k]
 		if b.first == k {
-			at[k] = len(twigs)
-			twigs = append(twigs, twig{lead: k, boughs: []int{k}, area: float64(b.area), lab: b.lab, role: b.role, kept: b.locked || b.own})
+			at[k] = len(all)
+			all = append(all, twig{lead: k, boughs: []int{k}, area: float64(b.area), lab: b.lab,
+				role: b.role, kept: b.locked || b.own, blend: d.a.blendOf(k)})
 		}
 	}
-	for k := range boughs {
-		if f := boughs[k].first; f != k {
-			t := &twigs[at[f]]
-			// a join by hand keeps the colour that was joined to
-			t.boughs, t.area = append(t.boughs, k), t.area+float64(boughs[k].area)
+	for k := range d.boughs {
+		if f := d.boughs[k].first; f != k {
+			t := &all[at[f]] // a join by hand keeps the colour that was joined to
+			t.boughs, t.area, t.blend = append(t.boughs, k), t.area+float64(d.boughs[k].area), -1
 		}
 	}
-	live := twigs[:0]
-	for _, t := range twigs {
+	live := all[:0]
+	for _, t := range all {
 		if t.area > 0 {
 			live = append(live, t)
 		}
 	}
-	_ = painted
 	return live
 }
 
-// thin merges enamel flats, the least loss first, until at most count are
-// left. The order does not depend on count, so that counts are nested: every
-// boundary at one count is there at the next.
-func thinOut(twigs []twig, count int, painted bool) []twig {
+func (a *Analysis) blendOf(k int) int {
+	if k < len(a.blend) {
+		return a.blend[k]
+	}
+	return -1
+}
+
+// blendFar is how far apart, in OKLab, two steps of one gradient may be and
+// still be taken for one colour: about a seventh of the way from black to white.
+const blendFar = 0.14
+
+// thinOut merges enamel flats until at most count are left: the steps of soft
+// gradients first, then whatever loses least. The order does not depend on
+// count, so counts are nested: every boundary at one count is there at the next.
+func (d *desk) thinOut(count int) []twig {
+	twigs := d.twigs()
 	for enamels(twigs) > count {
-		a, b := cheapest(twigs, painted)
+		a, b, mean := cheapestBlend(twigs)
+		if a < 0 {
+			a, b, mean = cheapest(twigs, d.a.painted)
+		}
 		if a < 0 {
 			break
 		}
-		twigs[a] = merged(twigs[a], twigs[b], painted)
+		twigs[a] = merged(twigs[a], twigs[b], mean)
 		twigs = append(twigs[:b], twigs[b+1:]...)
 	}
 	return twigs
+}
+
+// plain merges only the steps of gradients: what an artist would count.
+func (d *desk) plain() []twig {
+	twigs := d.twigs()
+	for {
+		a, b, _ := cheapestBlend(twigs)
+		if a < 0 {
+			return twigs
+		}
+		twigs[a] = merged(twigs[a], twigs[b], true)
+		twigs = append(twigs[:b], twigs[b+1:]...)
+	}
 }
 
 func enamels(twigs []twig) int {
@@ -80,30 +108,52 @@ func enamels(twigs []twig) int {
 	return n
 }
 
-// cheapest returns the pair of enamel flats, a before b, whose merging loses
-// least; -1 when none may merge. Two kept flats never merge.
-func cheapest(twigs []twig, painted bool) (int, int) {
-	at, with, least := -1, -1, math.Inf(1)
+// pairs calls with each two enamel flats that may merge. Two kept never do.
+func pairs(twigs []twig, with func(a, b int, s, t *twig)) {
 	for a := range twigs {
 		for b := a + 1; b < len(twigs); b++ {
 			s, t := &twigs[a], &twigs[b]
-			if s.role != Enamel || t.role != Enamel || s.kept && t.kept {
-				continue
-			}
-			if c := cost(s, t, painted); c < least {
-				at, with, least = a, b, c
+			if s.role == Enamel && t.role == Enamel && !(s.kept && t.kept) {
+				with(a, b, s, t)
 			}
 		}
 	}
-	return at, with
+}
+
+// cheapest returns the pair of flats, a before b, whose merging loses least,
+// -1 when there is none, and whether the merged colour is their mean.
+func cheapest(twigs []twig, painted bool) (at, to int, mean bool) {
+	at, to = -1, -1
+	least := math.Inf(1)
+	pairs(twigs, func(a, b int, s, t *twig) {
+		if c := cost(s, t, painted); c < least {
+			at, to, least = a, b, c
+		}
+	})
+	return at, to, painted
+}
+
+// cheapestBlend looks only at neighbouring steps of one gradient.
+func cheapestBlend(twigs []twig) (at, to int, mean bool) {
+	at, to = -1, -1
+	least := math.Inf(1)
+	pairs(twigs, func(a, b int, s, t *twig) {
+		if s.blend < 0 || s.blend != t.blend || s.kept || t.kept || s.lab.Distance2(t.lab) > blendFar*blendFar {
+			return
+		}
+		if c := cost(s, t, true); c < least {
+			at, to, least = a, b, c
+		}
+	})
+	return at, to, true
 }
 
 // cost of merging two flats: Ward's, in OKLab. In flat art an area claims by
 // its root, so that a small accent outlives a shade of a large area; in a
 // painting by its size, which keeps the mean difference least.
-func cost(s, t *twig, painted bool) float64 {
+func cost(s, t *twig, bySize bool) float64 {
 	u, v := s.area, t.area
-	if !painted {
+	if !bySize {
 		u, v = math.Sqrt(u), math.Sqrt(v)
 	}
 	return u * v / (u + v) * s.lab.Distance2(t.lab)
@@ -111,8 +161,8 @@ func cost(s, t *twig, painted bool) float64 {
 
 // merged joins b to a. The kept or else the first (the larger) leads. Flat art
 // keeps the leading colour, so that no colour shifts from one count to the
-// next; a painting takes the mean, which is nearest to both.
-func merged(a, b twig, painted bool) twig {
+// next; where no colour is the true one the mean is nearest to all.
+func merged(a, b twig, mean bool) twig {
 	m := a
 	if b.kept && !a.kept || a.kept == b.kept && b.lead < a.lead {
 		m.lead, m.lab = b.lead, b.lab
@@ -120,7 +170,10 @@ func merged(a, b twig, painted bool) twig {
 	m.kept = a.kept || b.kept
 	m.boughs = append(append([]int(nil), a.boughs...), b.boughs...)
 	m.area = a.area + b.area
-	if painted && !m.kept {
+	if a.blend != b.blend {
+		m.blend = -1
+	}
+	if mean && !m.kept {
 		f := b.area / m.area
 		mix := func(x, y float64) float64 { return x + float64(f*(y-x)) }
 		m.lab = colour.OKLab{L: mix(a.lab.L, b.lab.L), A: mix(a.lab.A, b.lab.A), B: mix(a.lab.B, b.lab.B)}

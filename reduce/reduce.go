@@ -13,12 +13,11 @@ type Analysis struct {
 	pix    []uint32 // as seen, laid on the ground
 	leaves []leaf   // by falling area
 	f      fates
-	meet   *meetings
 	// painted is true when the drawing has no flats of its own and was grouped.
 	painted bool
 	// blend names for each leaf the first leaf of the gradient it belongs to.
 	blend []int
-	line  int // the leaf that is line work, or -1
+	line  *[256]bool // the leaves that are line work, or nil
 
 	split  splitMemo
 	losses *lossBook
@@ -50,10 +49,11 @@ func Analyse(d *Drawing, g *Ground, p Progress) (*Analysis, error) {
 		return nil, err
 	}
 	a.order()
-	a.meet = meetingsOf(a.f.label, a.w, a.h)
-	a.line = lineWork(a.leaves, a.f.label, a.w, a.h, a.meet)
-	if a.line >= 0 {
-		a.leaves[a.line].role = Metal
+	a.line = lineWork(a.leaves, a.blend, a.f.label, a.w, a.h, meetingsOf(a.f.label, a.w, a.h))
+	for k := range a.leaves {
+		if a.line != nil && a.line[k] {
+			a.leaves[k].role = Metal
+		}
 	}
 	return a, nil
 }
@@ -150,19 +150,14 @@ func (a *Analysis) order() {
 	slices.SortStableFunc(by, func(x, y int) int { return cmp.Compare(a.leaves[y].area, a.leaves[x].area) })
 	var to [256]uint8
 	to[None] = None
-	at := make([]int, len(by))
 	leaves := make([]leaf, 0, len(by))
 	for k, old := range by {
-		to[old], at[old] = uint8(k), k
+		to[old] = uint8(k)
 		if a.leaves[old].area > 0 {
 			leaves = append(leaves, a.leaves[old])
 		}
 	}
-	blend := alone(len(by))
-	for k, old := range by {
-		blend[k] = at[a.blend[old]]
-	}
-	a.leaves, a.blend = leaves, blend[:len(leaves)]
+	a.leaves, a.blend = leaves, regroup(a.blend, by, len(leaves))
 	for i, l := range a.f.label {
 		a.f.label[i] = to[l]
 	}
@@ -181,32 +176,17 @@ func alone(n int) []int {
 	return s
 }
 
-// blendRadii is how near, in radii, two steps of one gradient lie.
-const blendRadii = 3
-
-// blends finds gradients: flats whose calm pixels touch, which flats with an
-// edge between them never do.
-func blends(leaves []leaf, label []uint8, s *survey) []int {
-	m := meetingsOf(label, s.w, s.h)
-	r := trusts[s.grade].radius * blendRadii
-	of := alone(len(leaves))
-	for k := range leaves {
-		for j := range k {
-			if int(m[k][j]) > leastBlend(leaves, m, k, j) && leaves[k].lab.Distance2(leaves[j].lab) < r*r {
-				from, to := of[k], of[j]
-				for i := range of {
-					if of[i] == from {
-						of[i] = to
-					}
-				}
-			}
+// regroup renumbers gradients after leaves were put in the order by: each is
+// named by its first leaf.
+func regroup(blend, by []int, n int) []int {
+	first := make(map[int]int)
+	out := make([]int, n)
+	for k := range out {
+		g := blend[by[k]]
+		if _, ok := first[g]; !ok {
+			first[g] = k
 		}
+		out[k] = first[g]
 	}
-	return of
-}
-
-// leastBlend is how many calm sides two flats must share to be steps of one
-// gradient: a good part of the smaller one's rim.
-func leastBlend(leaves []leaf, m *meetings, k, j int) int {
-	return max(24, min(m.of(uint8(k)), m.of(uint8(j)))/8)
+	return out
 }

@@ -38,7 +38,7 @@ type trust struct {
 
 var trusts = [...]trust{
 	exact:     {calm: 2, radius: 0.012, pure: 3, mix: 10, reach: 1, speck: 3},
-	wandering: {calm: 9, radius: 0.026, pure: 10, mix: 26, reach: 2, speck: 14},
+	wandering: {calm: 9, radius: 0.020, pure: 10, mix: 26, reach: 2, speck: 14},
 	grainy:    {calm: 10, radius: 0.034, pure: 14, mix: 34, reach: 3, speck: 30},
 }
 
@@ -46,9 +46,9 @@ const (
 	// wanderFew is the share of calm pairs, in parts of 1000, that may differ
 	// a little in a clean drawing; JPEG has far more.
 	wanderFew = 30
-	// wanderMost is the least difference that no noise inside a JPEG's flats
-	// reaches at its middle: a median above it is grain of a camera.
-	wanderMost = 4
+	// wanderMost is the difference that three quarters of a JPEG's pixels stay
+	// within, its flats being still: more is the grain of a camera.
+	wanderMost = 5
 	// smallStep is the difference up to which a step is taken for stain, not edge.
 	smallStep = 12
 )
@@ -158,7 +158,7 @@ func gradeOf(steps, back []uint8) grade {
 		n += count[s]
 	}
 	switch {
-	case n > 0 && quantile(&count, n, 1, 2) > wanderMost:
+	case n > 0 && quantile(&count, n, 3, 4) > wanderMost:
 		return grainy
 	case 1000*small > wanderFew*all:
 		return wandering
