@@ -12,7 +12,7 @@ export interface Callout {
 }
 
 /** Height kept between two callouts, px: a touch target. */
-export const CALLOUT_GAP = 50;
+export const CALLOUT_GAP = 60;
 
 /** Sorts flats to the side they lie on, evens the sides out and sets heights. */
 export function layCallouts(flats: Flats, map: Mapping, pin: Box, leftRoom: number, rightRoom: number): Callout[] {

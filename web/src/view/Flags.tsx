@@ -2,10 +2,13 @@
 // middle line.
 import type { Finding } from '../engine/wire.gen';
 import { kindWords, measuredWords } from '../words/words';
-import type { Mapping, Point } from './place';
+import { poles, type Mapping, type Point } from './place';
 
 /** More flags than this hide the pin; the list has them all. */
 const MOST_FLAGS = 60;
+
+/** Length of a pole that stands alone, px. */
+const POLE = 14;
 
 interface Props {
   findings: readonly Finding[];
@@ -34,13 +37,16 @@ function lineOf(f: Finding, map: Mapping): string {
 }
 
 export function Flags({ findings, map, picked, onFlag }: Props) {
+  const few = findings.slice(0, MOST_FLAGS);
+  const places = few.map((f) => map.toSheet(f.x, f.y));
+  const lifts = poles(places);
   return (
     <ol class="flags" aria-label="Trouble spots on the pin">
-      {findings.slice(0, MOST_FLAGS).map((f, i) => {
-        const p = map.toSheet(f.x, f.y);
+      {few.map((f, i) => {
+        const p = places[i] ?? { x: 0, y: 0 };
         return (
           <li key={i} style={{ left: `${p.x}px`, top: `${p.y}px` }} class={`${f.verdict}${picked === i ? ' picked' : ''}`}>
-            <button type="button" onClick={() => onFlag(i, p)} aria-label={`Trouble spot ${i + 1}: ${kindWords(f)}, ${measuredWords(f)}`}>
+            <button type="button" style={{ paddingBottom: `${POLE + (lifts[i] ?? 0)}px` }} onClick={() => onFlag(i, p)} aria-label={`Trouble spot ${i + 1}: ${kindWords(f)}, ${measuredWords(f)}`}>
               <span>{i + 1}{f.verdict === 'cannot-tell' ? '?' : ''}</span>
             </button>
           </li>

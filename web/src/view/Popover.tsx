@@ -1,6 +1,6 @@
 // A small card at the spot that was touched; on a narrow screen it rises from the foot.
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Point } from './place';
 
 interface Props {
@@ -12,10 +12,11 @@ interface Props {
 }
 
 const WIDE = 300;
-const TALL = 380;
 
 export function Popover({ at, room, title, onClose, children }: Props) {
   const ref = useRef<HTMLDivElement>(null);
+  const [tall, setTall] = useState(0);
+  useLayoutEffect(() => setTall(ref.current?.offsetHeight ?? 0));
   useEffect(() => {
     const before = document.activeElement;
     ref.current?.focus({ preventScroll: true });
@@ -35,7 +36,7 @@ export function Popover({ at, room, title, onClose, children }: Props) {
   }, []);
   const right = at.x + WIDE + 24 < room.w;
   const left = right ? at.x + 16 : Math.max(8, at.x - WIDE - 16);
-  const top = Math.max(8, Math.min(at.y - 40, room.h - TALL));
+  const top = Math.max(0, Math.min(at.y - 40, room.h - tall));
   return (
     <div
       ref={ref}

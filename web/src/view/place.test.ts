@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fitIn, mapping, spread } from './place';
+import { fitIn, mapping, poles, spread } from './place';
 
 describe('place', () => {
   it('fits a picture into the middle of a room', () => {
@@ -13,6 +13,13 @@ describe('place', () => {
     const q = m.toWork(p.x, p.y);
     expect(q.x).toBeCloseTo(321, 9);
     expect(q.y).toBeCloseTo(123, 9);
+  });
+
+  it('lifts flags over one another', () => {
+    expect(poles([{ x: 0, y: 100 }, { x: 50, y: 100 }])).toEqual([0, 0]);
+    const at = [{ x: 0, y: 100 }, { x: 5, y: 104 }, { x: 9, y: 90 }, { x: 12, y: 100 }];
+    const tops = poles(at).map((l, i) => (at[i]?.y ?? 0) - l);
+    for (const [i, a] of tops.entries()) for (const b of tops.slice(0, i)) expect(Math.abs(a - b)).toBeGreaterThanOrEqual(22);
   });
 
   it('spreads callouts without crossing or leaving the room', () => {

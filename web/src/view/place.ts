@@ -49,3 +49,23 @@ export function spread(wished: readonly number[], gap: number, room: number): nu
   }
   return out;
 }
+
+/** Room a flag takes, px. */
+const FLAG = { w: 26, h: 22 } as const;
+
+/** How much longer the pole of each flag must be, px, so that no flag hides another. */
+export function poles(at: readonly Point[]): number[] {
+  const lifts: number[] = [];
+  for (const [i, p] of at.entries()) {
+    const near = at.slice(0, i).flatMap((q, j) => (Math.abs(q.x - p.x) < FLAG.w ? [q.y - (lifts[j] ?? 0)] : []));
+    let lift = 0;
+    // Each step clears one more flag, so as many steps as flags always do.
+    for (let step = 0; step <= near.length; step++) {
+      const hit = near.filter((y) => Math.abs(y - (p.y - lift)) < FLAG.h);
+      if (hit.length === 0) break;
+      lift = p.y - Math.min(...hit) + FLAG.h;
+    }
+    lifts.push(lift);
+  }
+  return lifts;
+}

@@ -3,7 +3,7 @@ import type { Buy } from '../engine/wire.gen';
 
 const W = 420;
 const H = 190;
-const PAD = { l: 40, r: 44, t: 14, b: 30 };
+const PAD = { l: 40, r: 44, t: 24, b: 30 };
 
 interface Props {
   rows: readonly Buy[];
@@ -33,15 +33,15 @@ export function BuysChart({ rows, count, included, onPick }: Props) {
         ))}
         <line class="axis" x1={PAD.l - step / 2} x2={W - PAD.r + step / 2} y1={H - PAD.b} y2={H - PAD.b} />
         {included > 0 && included < rows.length ? (
-          <line class="included" x1={x(included - 1) + step / 2} x2={x(included - 1) + step / 2} y1={PAD.t - 6} y2={H - PAD.b + 4} />
+          <line class="included" x1={x(included - 1) + step / 2} x2={x(included - 1) + step / 2} y1={PAD.t - 4} y2={H - PAD.b + 4} />
         ) : null}
         <path class="worst" d={line((r) => r.worst)} />
         <path class="mean" d={line((r) => r.mean)} />
         {rows.map((r, i) => (
           <circle key={r.count} class={r.count === count ? 'dot now' : 'dot'} cx={x(i)} cy={yLoss(r.worst)} r={r.count === count ? 5 : 3} />
         ))}
-        <text class="axis-name" x={6} y={PAD.t}>ΔE00</text>
-        <text class="axis-name end" x={W - 4} y={PAD.t}>a piece</text>
+        <text class="axis-name" x={0} y={10}>ΔE00 {most.toFixed(0)}</text>
+        <text class="axis-name end" x={W} y={10}>{rows.find((r) => r.count === count)?.perPiece ?? ''} a piece</text>
       </svg>
       <figcaption>
         <span class="key worst">worst tenth</span> <span class="key mean">mean loss</span> <span class="key bar">price a piece</span>

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { drawingOf } from './client';
+import { Queue, type Job } from './queue';
+
+const job = (name: string, lane: string, dropped: string[] = []): Job & { name: string } => ({ name, lane, drop: () => dropped.push(name) });
+
+describe('the queue', () => {
+  it('keeps the newest of a lane, in the place of the first', () => {
+    const dropped: string[] = [];
+    const q = new Queue<ReturnType<typeof job>>();
+    q.push(job('check 1', 'check', dropped));
+    q.push(job('picture', 'picture', dropped));
+    q.push(job('check 2', 'check', dropped));
+    q.push(job('check 3', 'check', dropped));
+    expect(dropped).toEqual(['check 1', 'check 2']);
+    expect([q.next()?.name, q.next()?.name, q.next()]).toEqual(['check 3', 'picture', undefined]);
+  });
+
+  it('puts what must come first before all others and drops none for it', () => {
+    const q = new Queue<ReturnType<typeof job>>();
+    q.push(job('a', 'a'));
+    q.pushFirst(job('b', 'a'));
+    expect([q.next()?.name, q.next()?.name]).toEqual(['b', 'a']);
+  });
+
+  it('lets a waiting job be taken out, once', () => {
+    const q = new Queue<ReturnType<typeof job>>();
+    const a = job('a', 'a');
+    q.push(a);
+    expect([q.remove(a), q.remove(a)]).toEqual([true, false]);
+    expect(q.next()).toBeUndefined();
+  });
+});
+
+describe('the drawing a request is about', () => {
+  it('is named by it, or is the newest of the design it picks', () => {
+    expect(drawingOf({ drawing: 'd1' })).toBe('d1');
+    const picked = { design: 1, version: 0, project: { order: { designs: [{ drawings: [] }, { drawings: [{ id: 'd1' }, { id: 'd2' }] }] } } };
+    expect(drawingOf({ picked })).toBe('d2');
+    expect(drawingOf({ picked: { ...picked, design: 0 } })).toBeUndefined();
+    expect(drawingOf({})).toBeUndefined();
+  });
+});
