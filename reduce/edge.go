@@ -96,11 +96,14 @@ func (e *edger) grow() {
 // ownBeside returns the label among the eight neighbours whose colour the
 // pixel has, or loose.
 func (e *edger) ownBeside(i int) uint8 {
+	if e.pix[i]>>24 < 255 && e.back[i] > 0 {
+		return loose // white art fades into a white page: its alpha must speak
+	}
 	p := e.grade.tone(e.pix[i])
 	best, most := loose, int32(e.pure*e.pure+1)
 	e.ring(i, 1, func(j int) {
 		l := e.f.label[j]
-		if l == loose || l == best || l == None && e.pix[i]>>24 < 255 && e.back[i] < 250 {
+		if l == loose || l == best {
 			return
 		}
 		if d := p.apart2(&e.tones[l]); d < most {
@@ -145,6 +148,15 @@ func (c *near) add(l uint8) {
 	c.n++
 }
 
+func (c *near) has(l uint8) bool {
+	for _, k := range c.label[:c.n] {
+		if k == l {
+			return true
+		}
+	}
+	return false
+}
+
 // fromBeside explains a pixel by the flats beside it, looking further only
 // while they do not.
 func (e *edger) fromBeside(i int) bool {
@@ -172,20 +184,43 @@ const veilSlack = 48
 
 // veil settles a see-through pixel at the rim of a clear background: its
 // alpha says how much of it is drawing, and so what colour each flat would give.
+// It leaves the pixel to others when no flat near gives that colour.
 func (e *edger) veil(i int, c *near, p *tone) bool {
-	rim := false
-	best, least := loose, int32(1<<30)
+	if !c.has(None) {
+		return false
+	}
 	alpha := int32(255 - e.back[i])
+	best, least := loose, int32(e.mix*e.mix)
 	for _, l := range c.label[:c.n] {
 		if l == None {
-			rim = true
 			continue
 		}
-		if off := p.apart2(e.tones[l].over(&e.tones[None], alpha)); best == loose || off+veilSlack < least {
+		off := p.apart2(e.tones[l].over(&e.tones[None], alpha))
+		if best == loose && off <= least || off+veilSlack < least {
 			best, least = l, off
 		}
 	}
-	if !rim || best == loose {
+	if best == loose {
+		return false
+	}
+	e.set(i, best, None, alpha)
+	return true
+}
+
+// veilOfAny does as veil, with every flat of the drawing: a line may be too
+// thin to be known anywhere near.
+func (e *edger) veilOfAny(i int, c *near, p *tone) bool {
+	if !c.has(None) {
+		return false
+	}
+	alpha := int32(255 - e.back[i])
+	best, least := loose, int32(e.mix*e.mix)+1
+	for l := 0; l < e.n; l++ {
+		if off := p.apart2(e.tones[l].over(&e.tones[None], alpha)); off < least {
+			best, least = uint8(l), off
+		}
+	}
+	if best == loose {
 		return false
 	}
 	e.set(i, best, None, alpha)
@@ -233,7 +268,7 @@ func (e *edger) thin(i int) bool {
 	for r := 1; r <= farReach && c.n == 0; r++ {
 		e.ring(i, r, func(j int) { c.add(e.grip[j]) })
 	}
-	if e.pix[i]>>24 < 255 && e.veil(i, &c, &p) {
+	if e.pix[i]>>24 < 255 && (e.veil(i, &c, &p) || e.veilOfAny(i, &c, &p)) {
 		return true
 	}
 	most := int32(e.mix * e.mix)
