@@ -23,7 +23,7 @@ LINTER     := $(BUILD)/bin/staticcheck
 FUZZ_TIME  ?= 30s
 
 .PHONY: run test test-long bench dist golden lint generate clean \
-	tools build lint-go lint-web test-go test-wasm test-unit test-page size smoke fuzz
+	tools build harness lint-go lint-web test-go test-wasm test-unit test-page size smoke fuzz
 
 run: dist
 	@node $(WEB)/dev/serve.mjs $(WEB)/dist
@@ -103,11 +103,15 @@ test-wasm: | tools
 test-unit: $(BUILD)/npm.stamp $(BUILD)/wasm_exec.js
 	cd $(WEB) && npx vitest run
 
-test-page: build
+# The engine alone, for tests and benches.
+harness: build
+	@cd $(WEB) && npx vite build -c test/harness/vite.config.ts --logLevel warn
+
+test-page: build harness
 	@bash $(WEB)/dev/browsers.sh chromium
 	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec "test/page/*.test.mjs"
 
-smoke: build
+smoke: build harness
 	@bash $(WEB)/dev/browsers.sh chromium firefox webkit
 	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec "test/smoke/*.test.mjs"
 
@@ -117,7 +121,7 @@ fuzz: | tools
 golden: | tools
 	GOLDEN=write go test ./... -run Golden
 
-bench: dist
+bench: dist harness
 	@bash $(WEB)/dev/browsers.sh chromium
 	go test -run '^$$' -bench . -benchtime 5x ./...
 	cd $(WEB) && node test/bench/bench.mjs

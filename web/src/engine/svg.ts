@@ -6,7 +6,7 @@ import type { Pixels } from './protocol';
 import type { Header } from './wire.gen';
 
 export async function decodeSVG(file: Blob, header: Header): Promise<Pixels> {
-  const sized = withSize(await file.text(), header);
+  const sized = withSize(textOf(await file.arrayBuffer()), header);
   const address = URL.createObjectURL(new Blob([sized], { type: 'image/svg+xml' }));
   try {
     const img = new Image(header.workW, header.workH);
@@ -14,7 +14,8 @@ export async function decodeSVG(file: Blob, header: Header): Promise<Pixels> {
     img.src = address;
     await img.decode();
     return draw(img, header);
-  } catch {
+  } catch (err) {
+    if (err instanceof EngineError) throw err;
     throw cannotDraw('the browser could not draw it');
   } finally {
     URL.revokeObjectURL(address);
@@ -29,10 +30,33 @@ export function withSize(text: string, header: Header): string {
   if (root.localName !== 'svg' || doc.getElementsByTagName('parsererror').length > 0) {
     throw cannotDraw('it is not well-formed');
   }
-  if (!root.hasAttribute('viewBox')) root.setAttribute('viewBox', `0 0 ${header.w} ${header.h}`);
+  if (!root.hasAttribute('viewBox')) root.setAttribute('viewBox', ownBox(root));
   root.setAttribute('width', String(header.workW));
   root.setAttribute('height', String(header.workH));
   return new XMLSerializer().serializeToString(doc);
+}
+
+/** What an SVG without a viewBox shows: its own size, in its own units. */
+function ownBox(root: Element): string {
+  const [w, h] = ['width', 'height'].map((name) => cssPixels(root.getAttribute(name) ?? ''));
+  if (w && h) return `0 0 ${w} ${h}`;
+  throw new EngineError('This SVG does not say how large it is.', 'Export it again with a width and a height, or with a viewBox.', 'refused');
+}
+
+/** Absolute units of CSS in px (CSS Values and Units 4, section 6.2). */
+const PX: Record<string, number> = { '': 1, px: 1, in: 96, cm: 96 / 2.54, mm: 96 / 25.4, q: 96 / 101.6, pt: 96 / 72, pc: 16 };
+
+/** A length in CSS px; 0 for one that depends on what is round it. */
+function cssPixels(length: string): number {
+  const [, number = '', unit = ''] = /^\s*([+]?[\d.]+(?:e[+-]?\d+)?)\s*([a-z]*)\s*$/i.exec(length) ?? [];
+  return Number(number) * (PX[unit.toLowerCase()] ?? 0);
+}
+
+/** Text in the encoding its byte order mark names; UTF-8 without one. */
+function textOf(bytes: ArrayBuffer): string {
+  const [a, b] = new Uint8Array(bytes, 0, Math.min(2, bytes.byteLength));
+  const encoding = a === 0xff && b === 0xfe ? 'utf-16le' : a === 0xfe && b === 0xff ? 'utf-16be' : 'utf-8';
+  return new TextDecoder(encoding).decode(bytes);
 }
 
 function cannotDraw(why: string): EngineError {

@@ -383,7 +383,7 @@ export interface CheckAsk {
 export type PxPerMM = number;
 
 /** Kind is the kind of a trouble spot. */
-export type Kind = "thin-line" | "narrow-area" | "small-area" | "no-line" | "no-edge";
+export type Kind = "thin-line" | "narrow-area" | "small-area" | "fades-out" | "no-line" | "no-edge";
 
 /** Verdict is one of three answers. */
 export type Verdict = "holds" | "fails" | "cannot-tell";

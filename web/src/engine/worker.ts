@@ -67,9 +67,12 @@ function open(id: number, pixels: Pixels, file: { w: number; h: number }, plan: 
   return ask(id, 'open', JSON.stringify(request), pixels.bytes);
 }
 
-async function answer(id: number, work: () => Promise<EngineReply>): Promise<void> {
+async function answer(id: number, work: () => Promise<EngineReply | undefined>): Promise<void> {
   try {
-    const { json, bytes } = await work();
+    const reply = await work();
+    // A program that died says nothing here; that it ended is told by start.
+    if (!reply) return;
+    const { json, bytes } = reply;
     if (bytes) scope.postMessage({ type: 'answer', id, json, bytes }, [bytes.buffer]);
     else scope.postMessage({ type: 'answer', id, json });
   } catch (err) {
