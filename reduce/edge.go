@@ -103,7 +103,7 @@ func (e *edger) ownBeside(i int) uint8 {
 	best, most := loose, int32(e.pure*e.pure+1)
 	e.ring(i, 1, func(j int) {
 		l := e.f.label[j]
-		if l == loose || l == best {
+		if l == loose || l == best || l == None && !e.mayFade(i) {
 			return
 		}
 		if d := p.apart2(&e.tones[l]); d < most {
@@ -148,6 +148,20 @@ func (c *near) add(l uint8) {
 	c.n++
 }
 
+// mayFade is true when pixel i can be part background: on a clear ground a
+// solid pixel cannot, whatever its colour.
+func (e *edger) mayFade(i int) bool { return !e.clear || e.back[i] > 0 }
+
+// collect adds the labels at distance r from pixel i.
+func (e *edger) collect(i, r int, label []uint8, c *near) {
+	fade := e.mayFade(i)
+	e.ring(i, r, func(j int) {
+		if l := label[j]; l != None || fade {
+			c.add(l)
+		}
+	})
+}
+
 func (c *near) has(l uint8) bool {
 	for _, k := range c.label[:c.n] {
 		if k == l {
@@ -164,7 +178,7 @@ func (e *edger) fromBeside(i int) bool {
 	p := e.grade.tone(e.pix[i])
 	for r := 1; r <= farReach; r++ {
 		before := c.n
-		e.ring(i, r, func(j int) { c.add(e.grip[j]) })
+		e.collect(i, r, e.grip, &c)
 		if c.n == before && r > 1 {
 			continue
 		}
@@ -266,7 +280,7 @@ func (e *edger) thin(i int) bool {
 	var c near
 	p := e.grade.tone(e.pix[i])
 	for r := 1; r <= farReach && c.n == 0; r++ {
-		e.ring(i, r, func(j int) { c.add(e.grip[j]) })
+		e.collect(i, r, e.grip, &c)
 	}
 	if e.pix[i]>>24 < 255 && (e.veil(i, &c, &p) || e.veilOfAny(i, &c, &p)) {
 		return true
@@ -325,11 +339,11 @@ func (e *edger) nearestAt(i int) bool {
 	p := e.grade.tone(e.pix[i])
 	var c near
 	for r := 1; r <= farReach; r++ {
-		e.ring(i, r, func(j int) { c.add(e.f.label[j]) })
+		e.collect(i, r, e.f.label, &c)
 	}
 	best, least := loose, int32(1<<30)
 	for _, l := range c.label[:c.n] {
-		if d := p.apart2(&e.tones[l]); d < least && (l != None || e.back[i] > 0) {
+		if d := p.apart2(&e.tones[l]); d < least {
 			best, least = l, d
 		}
 	}

@@ -30,6 +30,13 @@ const (
 	bandSolid = 0.03
 )
 
+const (
+	// leastAlone solid pixels are enough for a colour unlike all others, at
+	// least unlikeFar away in OKLab: an eye or a lamp in a stained picture.
+	leastAlone = 4
+	unlikeFar  = 0.1
+)
+
 // leastSolid is how many solid pixels a colour needs, by grade: 4 is a dot of
 // 4 x 4 in exact art; stain makes small calm patches of its own.
 var leastSolid = [...]int{exact: 3, wandering: 12, grainy: 60}
@@ -78,10 +85,23 @@ func (s *survey) hostOf(peaks []peak, kept []int, k int) int {
 
 func (s *survey) standsAlone(peaks []peak, kept []int, k int) bool {
 	p := &peaks[k]
-	if p.solid < leastSolid[s.grade] || float64(p.solid) < bandSolid*float64(p.n) {
+	least := leastSolid[s.grade]
+	if s.unlike(peaks, kept, p) {
+		least = min(least, leastAlone)
+	}
+	if p.solid < least || float64(p.solid) < bandSolid*float64(p.n) {
 		return false
 	}
 	return float64(p.solid) >= 0.25*float64(p.n) || !s.mixOfTwo(peaks, kept, p)
+}
+
+// unlike is true when a peak is far from the ground and every greater peak.
+func (s *survey) unlike(peaks []peak, kept []int, p *peak) bool {
+	far := p.lab.Distance2(s.ground.OKLab()) > unlikeFar*unlikeFar
+	for _, j := range kept {
+		far = far && p.lab.Distance2(peaks[j].lab) > unlikeFar*unlikeFar
+	}
+	return far
 }
 
 // mixOfTwo is true when a peak lies on the line between two greater ones.

@@ -19,6 +19,7 @@ type survey struct {
 	seen   []uint32 // as pix, grain and all
 	back   []uint8
 	ground colour.RGB8
+	clear  bool // the ground is transparency: only alpha tells it from the drawing
 	grade  grade
 	// calm is 1 where a pixel differs little from its neighbours: only there
 	// are colours looked for, so that soft edges never become flats.
@@ -55,7 +56,7 @@ const (
 
 // look lays the drawing on its ground, grades it and marks its calm places.
 func look(d *Drawing, g *Ground) *survey {
-	s := &survey{w: d.W, h: d.H, back: g.Back, ground: g.RGB}
+	s := &survey{w: d.W, h: d.H, back: g.Back, ground: g.RGB, clear: g.Found == GroundClear}
 	s.pix = lay(g.Levelled.Pix, g.RGB)
 	s.seen = s.pix
 	steps := stepsOf(s.pix, s.w, s.h)
