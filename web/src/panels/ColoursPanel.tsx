@@ -69,14 +69,14 @@ function WhatItBuys({ buys, asked, onCount }: { buys: Buys; asked: number; onCou
       <div class="scroll">
         <table>
           <thead>
-            <tr><th scope="col">enamels</th><th scope="col">colours</th><th scope="col">loss, mean</th><th scope="col">worst tenth</th><th scope="col">a piece</th><th scope="col">in all</th></tr>
+            <tr><th scope="col">enamels</th><th scope="col">colours</th><th scope="col">loss, mean ΔE00</th><th scope="col">worst tenth ΔE00</th><th scope="col">a piece, about</th><th scope="col">in all</th></tr>
           </thead>
           <tbody>
             {buys.rows.map((r) => (
               <tr key={r.count} class={r.count === asked ? 'now' : ''} aria-current={r.count === asked ? 'true' : undefined}>
                 <th scope="row"><button type="button" class="link" onClick={() => onCount(r.count)}>{r.count}</button></th>
                 <td class="chips">{r.swatches.map((c, i) => <Swatch key={i} rgb={c} />)}</td>
-                <td>{r.mean.toFixed(1)} ΔE</td><td>{r.worst.toFixed(1)} ΔE</td><td>{r.perPiece || '—'}</td><td>{r.total || '—'}</td>
+                <td>{r.mean.toFixed(1)}</td><td>{r.worst.toFixed(1)}</td><td>{r.perPiece.replace(/^about /, '') || '—'}</td><td>{r.total || '—'}</td>
               </tr>
             ))}
           </tbody>

@@ -1,7 +1,8 @@
 // Asks the engine for what the project needs, newest wish first.
-import { effect, untracked } from '@preact/signals';
+import { batch, effect, untracked } from '@preact/signals';
 import type { Engine } from '../engine/client';
 import type { Opened, Project, View } from '../engine/wire.gen';
+import { lookOf } from './look';
 import { drawingOf, withOpened } from './project';
 import * as s from './store';
 import { whole } from './whole';
@@ -15,6 +16,10 @@ const SETTLE = 120;
 
 let engine: Engine | undefined;
 let pictureSide = 1024;
+
+/** The newest answers, on the sheet or waiting for each other. */
+let measured: s.Shown | undefined;
+let struck: s.Drawn | undefined;
 
 export async function begin(e: Engine): Promise<void> {
   engine = e;
@@ -35,8 +40,8 @@ export function follow(): () => void {
     const wantBrought = s.holding.value;
     if (!p || !drawingOf(p)) return;
     untracked(() => {
-      if (s.shown.value?.project !== p) void check(p);
-      if (s.front.value?.project !== p) void picture(p, 'struck');
+      if (measured?.project !== p) void check(p);
+      if (struck?.project !== p) void picture(p, 'struck');
       if (wantBack && s.back.value?.project !== p) void picture(p, 'back');
       if (wantBrought && s.brought.value?.project !== p) void picture(p, 'drawing');
       clearTimeout(timer);
@@ -59,7 +64,9 @@ async function check(p: Project): Promise<void> {
   const opts = { lane: 'check', signal: stopper.signal, onProgress: report('Measuring', () => stopper.abort()) };
   const got = await quietly(p, (e, q) => e.call('check', { picked: s.picked(q) }, opts));
   s.work.value = undefined;
-  if (got && current(got.project)) s.shown.value = { project: got.project, check: whole(got.value.answer) };
+  if (!got || !current(got.project)) return;
+  measured = { project: got.project, check: whole(got.value.answer) };
+  settle();
 }
 
 async function picture(p: Project, view: View): Promise<void> {
@@ -69,8 +76,22 @@ async function picture(p: Project, view: View): Promise<void> {
   const { w, h } = got.value.answer;
   const pixels = new ImageData(new Uint8ClampedArray(got.value.bytes.buffer, got.value.bytes.byteOffset, 4 * w * h), w, h);
   const drawn = { project: got.project, view, shot: { picture: got.value.answer, pixels } };
-  const into = view === 'back' ? s.back : view === 'drawing' ? s.brought : s.front;
-  into.value = drawn;
+  if (view === 'back') s.back.value = drawn;
+  else if (view === 'drawing') s.brought.value = drawn;
+  else {
+    struck = drawn;
+    settle();
+  }
+}
+
+/** Puts the newest picture and the newest check on the sheet together, once both are of one look. */
+function settle(): void {
+  const [m, d] = [measured, struck];
+  if (!m || !d || lookOf(m.project, s.at.value) !== lookOf(d.project, s.at.value)) return;
+  batch(() => {
+    s.shown.value = m;
+    s.front.value = d;
+  });
 }
 
 async function askBuys(p: Project): Promise<void> {

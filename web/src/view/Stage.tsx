@@ -49,7 +49,7 @@ const TWIN_SHARE = 0.36;
 /** The room left for the pin once callouts, dimension lines and, on a narrow sheet, the twin have theirs. */
 function pinRoom(room: Room, twinWidth: number): Box {
   const wide = room.w >= NARROW;
-  const l = wide ? MARGIN + 58 : 62;
+  const l = wide ? MARGIN + 58 : 52;
   const r = wide ? MARGIN + 30 : Math.min(Math.max(18, twinWidth + 20), room.w * TWIN_SHARE);
   return { x: l, y: 26, w: Math.max(60, room.w - l - r), h: Math.max(60, room.h - 26 - 74) };
 }

@@ -8,7 +8,7 @@ export function fixed(text: string, digits: number): string {
 }
 
 export function money(text: string, currency: string, digits: number): string {
-  return `${fixed(text, digits)} ${currency}`;
+  return `${currency} ${fixed(text, digits)}`;
 }
 
 /** A rate as a person types it: "1.25" or "1,25"; nothing below zero. */

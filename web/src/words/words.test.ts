@@ -27,8 +27,8 @@ describe('money', () => {
   it('pads and never rounds', () => {
     expect(fixed('3', 2)).toBe('3.00');
     expect(fixed('1.234', 2)).toBe('1.234');
-    expect(money('12.5', 'EUR', 2)).toBe('12.50 EUR');
-    expect(money('1200', 'JPY', 0)).toBe('1200 JPY');
+    expect(money('12.5', 'EUR', 2)).toBe('EUR 12.50');
+    expect(money('1200', 'JPY', 0)).toBe('JPY 1200');
   });
 
   it('reads rates as typed', () => {

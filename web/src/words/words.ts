@@ -15,16 +15,17 @@ export const ROLE_MEANS = {
 export const MAKING_WORDS = { struck: 'struck', cast: 'cast' } as const;
 export const FILL_WORDS = { soft: 'soft enamel', hard: 'hard enamel', none: 'no fill' } as const;
 
-const KIND_WORDS: Record<string, string> = {
+const KIND_WORDS: Record<Finding['kind'], string> = {
   'thin-line': 'Line too thin',
   'narrow-area': 'Area too narrow',
   'small-area': 'Area too small',
+  'fades-out': 'Runs out to a point',
   'no-line': 'No line between colours',
   'no-edge': 'No outer edge',
 };
 
 export function kindWords(f: Finding): string {
-  const word = KIND_WORDS[f.kind] ?? f.kind;
+  const word = KIND_WORDS[f.kind];
   return f.verdict === 'cannot-tell' ? word.replace('too', 'perhaps too') : word;
 }
 
@@ -33,6 +34,8 @@ export function measuredWords(f: Finding): string {
     case 'no-line':
     case 'no-edge':
       return `${mm(f.length)} long, ${mm(f.limit, 2)} of metal needed`;
+    case 'fades-out':
+      return `its end comes out about ${mm(f.length)} shorter`;
     case 'small-area':
       return `about ${mm(f.thinnest, 2)} square, the maker holds ${mm(f.limit, 2)} square`;
     default:
@@ -50,6 +53,8 @@ export function meaningWords(f: Finding, flat: Flat | undefined): string {
       return 'A wall this thin may break off in the die or vanish under polish. Make the pin larger, or draw the line thicker.';
     case 'narrow-area':
       return `The enamel${colour} cannot flow into a gap this narrow; it will stay bare or spill over. Make it wider, or let it be metal.`;
+    case 'fades-out':
+      return 'A point this long fades away in metal: nothing breaks, but it will end sooner than drawn. Blunt it if its length matters.';
     case 'small-area':
       return `There is too little room for a drop of enamel${colour}. Make it larger, join it with its neighbour, or print it.`;
     case 'no-line':
