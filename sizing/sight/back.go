@@ -26,7 +26,7 @@ func (s *scene) back(b *sizing.Badge, fr Image) []uint32 {
 		posts[k].raise(z, s.w, s.h)
 	}
 	even(z, s.w, s.h)
-	r := slopes(z, s.w, s.h)
+	r := slopes(z, s.solid, s.w, s.h)
 	g := s.groundOf()
 	pix := make([]uint32, len(d))
 	for y := 0; y < s.h; y++ {

@@ -114,6 +114,33 @@ func boxWeight(n int, width float64) float64 {
 	return max(0, min(at+0.5, width/2)-max(at-0.5, -width/2)) / width
 }
 
+// TestTheCoarseBlurIsTheFineOne: a hundredth of a shadow is, at
+// shadowAlpha, one level of 255.
+func TestTheCoarseBlurIsTheFineOne(t *testing.T) {
+	const w, h = 90, 71
+	in := coverBy(w, h, func(x, y float64) float64 { return 20.3 - math.Hypot(x-40.2, y-33.1) })
+	for _, width := range []float64{20, 31.4} {
+		fine := append([]float32(nil), in...)
+		tmp := make([]float32, w*h)
+		box(fine, tmp, w, h, width)
+		box(fine, tmp, w, h, width)
+		got := soften(in, w, h, width)
+		for i := range fine {
+			// Past the outermost coarse middles there is nothing to go between.
+			if x, y := i%w, i/w; min(x, y, w-1-x, h-1-y) < coarseBy {
+				continue
+			}
+			require.InDelta(t, float64(fine[i]), float64(got[i]), 0.01, "width %v, pixel %d", width, i)
+		}
+	}
+}
+
+func TestAWindowHasTheVarianceAskedFor(t *testing.T) {
+	for _, v := range []float64{0.1, 0.66, 1.17, 2, 9.3} {
+		assert.InDelta(t, v, windowOf(widthOf(v)).variance(), 1e-5)
+	}
+}
+
 func TestSideIsTheMostOfShiftedCopies(t *testing.T) {
 	const seed, w, h = 3, 12, 12
 	rng := rand.New(rand.NewSource(seed))

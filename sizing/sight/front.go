@@ -41,7 +41,7 @@ func (s *scene) front() []uint32 {
 		}
 	}
 	even(z, s.w, s.h)
-	r := slopes(z, s.w, s.h)
+	r := slopes(z, s.metal, s.w, s.h)
 	e := s.enamelOf(d)
 	g := s.groundOf()
 	pix := make([]uint32, len(d))

@@ -24,11 +24,7 @@ func (s *scene) groundOf() ground {
 	g := ground{rgb: s.ball.at(0.50, 0.55), lower: s.ball.at(0.72, 0.66)}
 	g.side = s.sideOf(int(s.px(sideDepth, 1, max(1, most/4)) + 0.5))
 	fall := int(s.px(shadowFall, 1, most*0.45) + 0.5)
-	g.shadow = shifted(g.side, s.w, s.h, fall/2, fall)
-	tmp := make([]float32, len(g.shadow))
-	soft := float64(s.px(shadowSoft, 2, most*0.8))
-	box(g.shadow, tmp, s.w, s.h, soft)
-	box(g.shadow, tmp, s.w, s.h, soft)
+	g.shadow = soften(shifted(g.side, s.w, s.h, fall/2, fall), s.w, s.h, float64(s.px(shadowSoft, 2, most*0.8)))
 	return g
 }
 

@@ -36,13 +36,17 @@ func even(z []float32, w, h int) {
 	}
 }
 
-// slopes returns the normals of a height field (px of height per px across).
-func slopes(z []float32, w, h int) relief {
+// slopes returns the normals of a height field (px of height per px across)
+// where there is any cover.
+func slopes(z, cover []float32, w, h int) relief {
 	r := relief{nx: make([]float32, len(z)), ny: make([]float32, len(z))}
 	for y := 0; y < h; y++ {
 		up, down := z[max(y-1, 0)*w:], z[min(y+1, h-1)*w:]
-		at := z[y*w : (y+1)*w]
+		at, some := z[y*w:(y+1)*w], cover[y*w:(y+1)*w]
 		for x := range at {
+			if some[x] == 0 {
+				continue
+			}
 			gx := (at[min(x+1, w-1)] - at[max(x-1, 0)]) / 2
 			gy := (down[x] - up[x]) / 2
 			if gx == 0 && gy == 0 {
