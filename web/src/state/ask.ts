@@ -142,6 +142,7 @@ export async function open(file: Blob, name: string, as?: string): Promise<boole
     const o = await engine.openFile(file, name, 'auto', { signal: stopper.signal, onProgress: report(doing, stop) });
     s.opened.value = { ...s.opened.value, [o.drawing]: o };
     place(o, as);
+    if (as === undefined && o.notes.length > 0) s.tell(`${o.design.name} is on the sheet.`, o.notes.join(' '));
     return true;
   } catch (err) {
     complain(err);

@@ -19,7 +19,12 @@ import { Twin, twinSize } from './Twin';
 import { Doors } from '../widgets/Doors';
 import { useRoom, type Room } from './useRoom';
 
-const factor = computed(() => (s.design.value?.size.mm ?? 1) / (s.shownDesign.value?.size.mm ?? 1));
+/** Another drawing or another measure makes the two numbers incomparable. */
+const factor = computed(() => {
+  const [a, b] = [s.design.value, s.shownDesign.value];
+  const same = a && b && a.size.by === b.size.by && a.drawings.at(-1)?.id === b.drawings.at(-1)?.id;
+  return same ? a.size.mm / b.size.mm : 1;
+});
 
 const dragFactor = computed(() => {
   const from = s.history.value ? designOf(s.history.value.now)?.size.mm : undefined;
@@ -77,6 +82,7 @@ export function Sheet() {
         />
         {s.holding.value ? <p class="held small-caps">the drawing as brought</p> : null}
         <Twin shot={shot} check={check} perMM={perMM.value} sure={sure.value} factor={factor.value} onCheck={() => go('sight')} />
+        {s.behind.value && s.shown.value ? <p class="held late small-caps" role="status">working …</p> : null}
         <SpotCard room={room} />
       </div>
       {room.w > 0 && room.w < NARROW && check ? (

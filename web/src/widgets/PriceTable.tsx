@@ -21,7 +21,7 @@ export function PriceTable({ list, onList }: Props) {
   };
   return (
     <details class="more">
-      <summary>Price list: {list.name}{list.invented ? ' (invented)' : ''}</summary>
+      <summary>Price list: {list.name}</summary>
       <div class="limit-grid">
         <TextField label="die, once" unit={list.currency} value={list.die} numeric onSet={rate('die', 'Die charge')} />
         <TextField label="shipping, once" unit={list.currency} value={list.shipping} numeric onSet={rate('shipping', 'Shipping')} />
