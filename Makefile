@@ -119,7 +119,7 @@ fuzz: | tools
 	@bash $(WEB)/dev/fuzz.sh $(FUZZ_TIME)
 
 golden: | tools
-	GOLDEN=write go test ./... -run Golden
+	BADGEWRIGHT_GOLDEN=write go test ./... -run Golden
 
 bench: dist harness
 	@bash $(WEB)/dev/browsers.sh chromium
