@@ -24,9 +24,9 @@ export function ColoursPanel(p: ColoursProps) {
       <ul class="flat-list">
         {p.flats.map((f) => (
           <li key={f.id}>
-            <button type="button" onClick={() => p.onFlat(f.id)} aria-label={`${f.name}, ${ROLE_WORDS[f.role]}: change`}>
+            <button type="button" onClick={() => p.onFlat(f.id)}>
               <span class={`swatch ${f.role}`} style={look(f, p.plating)} aria-hidden="true" />
-              <span class="flat-name">{f.name}</span>
+              <span class="flat-name">{f.name}<span class="unseen">, </span></span>
               <span class="role">{ROLE_WORDS[f.role]}{f.locked ? ' · kept' : ''}</span>
               <span class="share">{(100 * f.share).toFixed(f.share < 0.1 ? 1 : 0)} %</span>
             </button>

@@ -23,8 +23,8 @@ export function App() {
   }, []);
   return (
     <>
-      <h1 class="unseen">badgewright: a drawing as an enamel pin</h1>
       <main class="bench">
+        <h1 class="unseen">badgewright: a drawing as an enamel pin</h1>
         <Sheet />
         <Column />
       </main>

@@ -78,11 +78,11 @@ export function CalloutLabels({ callouts, width, margin, plating, onFlat }: Prop
 
 export function FlatButton({ flat, plating, onClick }: { flat: Flat; plating: Plating | undefined; onClick: () => void }) {
   return (
-    <button type="button" onClick={onClick} aria-label={`${flat.name}, ${ROLE_WORDS[flat.role]}: change`}>
+    <button type="button" onClick={onClick}>
       <span class={`swatch ${flat.role}`} style={look(flat, plating)} aria-hidden="true" />
       <span class="callout-words">
-        <span class="flat-name">{flat.name}</span>
-        <span class="role">{ROLE_WORDS[flat.role]}{flat.locked ? ' · kept' : ''}</span>
+        <span class="flat-name">{flat.name}<span class="unseen">, </span></span>
+        <span class="role">{ROLE_WORDS[flat.role]}{flat.locked ? ' · kept' : ''}<span class="unseen">: change</span></span>
       </span>
     </button>
   );

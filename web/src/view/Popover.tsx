@@ -47,7 +47,7 @@ export function Popover({ at, room, title, onClose, children }: Props) {
       style={{ left: `${left}px`, top: `${top}px`, width: `${WIDE}px` }}
     >
       <header>
-        <h3>{title}</h3>
+        <h2>{title}</h2>
         <button type="button" class="close" onClick={onClose} aria-label="Close">✕</button>
       </header>
       {children}
