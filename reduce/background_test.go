@@ -102,6 +102,12 @@ func TestGroundOfSmallDrawings(t *testing.T) {
 		{"a painted sky is not paper", GroundAuto,
 			[]string{"rrrrrrrr", "rrryyrrr", "rrryyrrr", "kkkkkkkk", "kkkkkkkk", "kkkkkkkk"}, GroundNone,
 			[]string{"dddddddd", "dddddddd", "dddddddd", "dddddddd", "dddddddd", "dddddddd"}},
+		{"a colour on three corners and half the border is not paper", GroundAuto,
+			[]string{"rrrrrryy", "rrryyryy", "kkkyyyyy", "kkkyyyyy", "kkkyyyyy", "kkyyyyyr", "rkkyyyyr", "rkkkyyyr"}, GroundNone,
+			[]string{"dddddddd", "dddddddd", "dddddddd", "dddddddd", "dddddddd", "dddddddd", "dddddddd", "dddddddd"}},
+		{"clear corners of a cropped drawing are the background", GroundAuto,
+			[]string{" oooooooooo ", "oooooooooooo", "oooo##oooooo", "oooo##oooooo", "oooooooooooo", " oooooooooo "}, GroundClear,
+			[]string{"bddddddddddb", "dddddddddddd", "dddddddddddd", "dddddddddddd", "dddddddddddd", "bddddddddddb"}},
 		{"clear wanted where nothing is clear", GroundClear,
 			[]string{"......", "..##..", "..##..", "......"}, GroundNone,
 			[]string{"dddddd", "dddddd", "dddddd", "dddddd"}},
@@ -388,6 +394,18 @@ func TestAPaintedSkyIsNotLevelled(t *testing.T) {
 	require.NoError(t, err)
 	assert.Same(t, d, g.Levelled)
 	assert.Equal(t, GroundNone, g.Found)
+}
+
+func TestAPaintedGradientIsNotLevelled(t *testing.T) {
+	d, _ := ringPic(160, inks['.'])
+	for i, p := range d.Pix { // a slow change of hue all round the ring
+		if y := uint32(i / d.W); p == inks['.'] {
+			d.Pix[i] = (80 + y) | (200-y/4)<<8 | (230-y/2)<<16 | 0xff000000
+		}
+	}
+	g, err := FindGround(d, GroundAuto)
+	require.NoError(t, err)
+	assert.Same(t, d, g.Levelled)
 }
 
 func BenchmarkFindGround(b *testing.B) {
