@@ -23,6 +23,7 @@ const (
 	ThinLine   Kind = "thin-line"   // metal narrower than Limits.Line
 	NarrowArea Kind = "narrow-area" // enamel narrower than Limits.Area
 	SmallArea  Kind = "small-area"  // one closed area of enamel below Limits.AreaSize (Thinnest, Limit: side of the square of that area)
+	FadesOut   Kind = "fades-out"   // a line or an area that runs out to a point over a long way: nothing breaks (verdict Holds), but its end comes out shorter, by Length
 	NoLine     Kind = "no-line"     // two enamels touch with no metal between
 	NoEdge     Kind = "no-edge"     // enamel reaches the outline without outer edge
 )

@@ -64,14 +64,17 @@ func (m *Measured) Findings(scale unit.PxPerMM, l sizing.Limits) []sizing.Findin
 	return found
 }
 
-// worse orders findings: what fails before what cannot be told, metal that is
+// worse orders findings: what fails, what cannot be told, what is only noted; metal that is
 // missing before metal that is thin, then by share of the limit, then length.
 func worse(a, b sizing.Finding) int {
 	unsure := func(f sizing.Finding) int {
-		if f.Verdict == sizing.Fails {
+		switch f.Verdict {
+		case sizing.Fails:
 			return 0
+		case sizing.CannotTell:
+			return 1
 		}
-		return 1
+		return 2
 	}
 	missing := func(f sizing.Finding) int {
 		if f.Kind == sizing.NoEdge || f.Kind == sizing.NoLine {
@@ -109,7 +112,7 @@ func (m *Measured) narrow(scale unit.PxPerMM, l sizing.Limits, small map[int32]b
 	out := make([]sizing.Finding, 0, len(found))
 	for i := range found {
 		g := m.lines.points[found[i].all[0]].group
-		if f := m.report(&found[i], walk, limits[g], scale); f.Verdict != sizing.Holds {
+		if f := m.report(&found[i], walk, limits[g], under[g], scale); f.Verdict != sizing.Holds || f.Kind == sizing.FadesOut {
 			out = append(out, f)
 		}
 	}
@@ -117,17 +120,19 @@ func (m *Measured) narrow(scale unit.PxPerMM, l sizing.Limits, small map[int32]b
 }
 
 // report puts a spot into millimetres.
-func (m *Measured) report(s *spot, walk *walker, limit unit.MM, scale unit.PxPerMM) sizing.Finding {
+func (m *Measured) report(s *spot, walk *walker, limit unit.MM, under float32, scale unit.PxPerMM) sizing.Finding {
 	points := m.lines.points
 	taus := make([]float32, len(s.all))
 	worst := &points[s.all[0]]
 	soft := 0
+	fades, surest := true, never
 	for k, i := range s.all {
 		p := &points[i]
 		taus[k] = p.tau
 		if p.mixed {
 			soft++
 		}
+		fades, surest = fades && p.hard >= under, min(surest, p.hard)
 		if p.tau < worst.tau || p.tau == worst.tau && (p.y < worst.y || p.y == worst.y && p.x < worst.x) {
 			worst = p
 		}
@@ -152,6 +157,14 @@ func (m *Measured) report(s *spot, walk *walker, limit unit.MM, scale unit.PxPer
 		f.Kind = sizing.NarrowArea
 	}
 	m.judge(&f, scale, err)
+	switch {
+	case f.Verdict != sizing.Fails:
+	case fades:
+		f.Kind, f.Verdict = sizing.FadesOut, sizing.Holds
+	case float64(surest) >= limit.Px(scale)-softError:
+		// Thin somewhere, but not for long enough to be sure on this raster.
+		f.Verdict, f.NeedPx = sizing.CannotTell, m.needPx(scale, limit, err)
+	}
 	return f
 }
 

@@ -32,7 +32,57 @@ func newGraph(points []point, w, h int) graph {
 			g.link(&at)
 		}
 	}
+	g.bridge()
 	return g
+}
+
+// bridge joins the end of a line to what lies one missing pixel further on.
+func (g *graph) bridge() {
+	extra := map[int32][]int32{}
+	for i := range g.points {
+		if len(g.of(int32(i))) <= 1 {
+			g.leap(int32(i), extra)
+		}
+	}
+	if len(extra) == 0 {
+		return
+	}
+	old := *g
+	g.first, g.next = make([]int32, 1, len(old.first)), make([]int32, 0, len(old.next)+2*len(extra))
+	for i := range g.points {
+		g.next = append(append(g.next, old.of(int32(i))...), extra[int32(i)]...)
+		g.first = append(g.first, int32(len(g.next)))
+	}
+}
+
+// leap notes the nearest point two pixels from i that nothing else leads to.
+func (g *graph) leap(i int32, extra map[int32][]int32) {
+	p := &g.points[i]
+	best, pick := int32(9), int32(-1)
+	for y := max(p.y-2, 0); y <= min(p.y+2, int32(len(g.row))-2); y++ {
+		for k := g.from(g.row[y], g.row[y+1], p.x-2); k < g.row[y+1] && g.points[k].x <= p.x+2; k++ {
+			q := &g.points[k]
+			dx, dy := q.x-p.x, q.y-p.y
+			d := dx*dx + dy*dy
+			if q.class == p.class && q.part == p.part && max(dx, -dx, dy, -dy) == 2 && d < best && !g.within2(i, k) {
+				best, pick = d, k
+			}
+		}
+	}
+	if pick >= 0 && !slices.Contains(extra[i], pick) {
+		extra[i] = append(extra[i], pick)
+		extra[pick] = append(extra[pick], i)
+	}
+}
+
+// within2 says whether k is a neighbour of i or of a neighbour of i.
+func (g *graph) within2(i, k int32) bool {
+	for _, n := range g.of(i) {
+		if n == k || slices.Contains(g.of(n), k) {
+			return true
+		}
+	}
+	return false
 }
 
 // link adds the neighbours of the next point: sides first, then corners.
@@ -100,10 +150,14 @@ const (
 )
 
 func (g *graph) step(i, j int32) float64 {
-	if g.points[i].x != g.points[j].x && g.points[i].y != g.points[j].y {
+	dx, dy := g.points[i].x-g.points[j].x, g.points[i].y-g.points[j].y
+	switch dx*dx + dy*dy {
+	case 1:
+		return sideStep
+	case 2:
 		return cornerStep
 	}
-	return sideStep
+	return math.Sqrt(float64(dx*dx + dy*dy))
 }
 
 // thicken finds tau, the local thickness of Hildebrand and Rueegsegger (1997),
@@ -167,130 +221,4 @@ func (g *graph) from(lo, hi, x int32) int32 {
 		}
 	}
 	return lo
-}
-
-// extent is the reach of a connected piece of centreline.
-type extent struct {
-	x0, y0, x1, y1 int32
-	bad            float32 // limit at which it became a finding, or never
-}
-
-var never = float32(math.Inf(1))
-
-// reach is how far apart the ends of a piece lie, in pixels.
-func (e *extent) reach() float64 {
-	dx, dy := float64(e.x1-e.x0), float64(e.y1-e.y0)
-	return math.Sqrt(float64(dx*dx) + float64(dy*dy))
-}
-
-// spare is how much longer than the limit, in pixels, a piece must be before it
-// is more than the rounding of a corner: the centreline into a corner is known
-// to a pixel.
-const spare = 1
-
-// grow lets the limit rise from 0: points join as it passes their thickness,
-// pieces join as they touch, and a piece longer than the limit is a finding
-// from then on. So what fails at a limit fails at every greater one.
-func (g *graph) grow() {
-	order := make([]int32, len(g.points))
-	for i := range order {
-		order[i] = int32(i)
-		g.points[i].bad = never
-	}
-	slices.SortStableFunc(order, func(a, b int32) int {
-		return cmp.Compare(g.points[a].tau, g.points[b].tau)
-	})
-	t := newTree(len(g.points))
-	for _, i := range order {
-		t.add(g, i)
-	}
-	for i := range g.points {
-		g.points[i].bad = t.badOf(int32(i), g)
-	}
-}
-
-// tree is a union of pieces that remembers when each came to be bad.
-type tree struct {
-	parent []int32
-	piece  []extent
-	// since is the limit at which a node was joined to its parent.
-	since []float32
-}
-
-func newTree(n int) *tree {
-	t := &tree{parent: make([]int32, n), piece: make([]extent, n), since: make([]float32, n)}
-	for i := range t.parent {
-		t.parent[i] = -1
-		t.since[i] = never
-	}
-	return t
-}
-
-// root follows parents; paths stay short because pieces join by size of box.
-func (t *tree) root(i int32) int32 {
-	for t.parent[i] != i {
-		i = t.parent[i]
-	}
-	return i
-}
-
-func (t *tree) add(g *graph, i int32) {
-	p := &g.points[i]
-	t.parent[i] = i
-	t.piece[i] = extent{x0: p.x, y0: p.y, x1: p.x, y1: p.y, bad: never}
-	for _, n := range g.of(i) {
-		if t.parent[n] >= 0 && g.points[n].group == p.group {
-			t.join(t.root(i), t.root(n), p.tau)
-		}
-	}
-	r := &t.piece[t.root(i)]
-	if r.bad == never && r.reach() >= float64(p.tau)+spare {
-		r.bad = p.tau
-	}
-}
-
-func (t *tree) join(a, b int32, at float32) {
-	if a == b {
-		return
-	}
-	pa, pb := &t.piece[a], &t.piece[b]
-	if pa.size() < pb.size() {
-		a, b, pa, pb = b, a, pb, pa
-	}
-	pa.x0, pa.y0 = min(pa.x0, pb.x0), min(pa.y0, pb.y0)
-	pa.x1, pa.y1 = max(pa.x1, pb.x1), max(pa.y1, pb.y1)
-	if pb.bad < never && pa.bad == never {
-		pa.bad = at
-	}
-	t.parent[b], t.since[b] = a, at
-}
-
-func (e *extent) size() int32 { return (e.x1 - e.x0) + (e.y1 - e.y0) }
-
-// badOf returns the limit from which a point's piece is a finding: the first
-// on its way to the root at which its piece is bad.
-func (t *tree) badOf(i int32, g *graph) float32 {
-	best := never
-	joined := g.points[i].tau
-	for {
-		if b := max(joined, t.piece[i].bad); b < best {
-			best = b
-		}
-		if t.parent[i] == i {
-			return best
-		}
-		joined = max(joined, t.since[i])
-		i = t.parent[i]
-	}
-}
-
-// least returns the limit above which something of the group first fails.
-func (g *graph) least(group uint8) float32 {
-	least := never
-	for i := range g.points {
-		if p := &g.points[i]; p.group == group {
-			least = min(least, p.bad)
-		}
-	}
-	return least
 }

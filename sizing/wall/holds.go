@@ -15,8 +15,8 @@ const (
 )
 
 // HoldsFrom returns the smallest size at which no line and no area of the
-// drawing, as it is, fails; 0 when none does up to 120 mm. It holds at every
-// larger size too.
+// drawing, as it is, fails; 0 when there is none up to 120 mm. It holds at every
+// larger size too. Ends that fade out do so at any size and do not count.
 func (m *Measured) HoldsFrom(box [4]float64, by sizing.SizeBy, l sizing.Limits) unit.MM {
 	lo, hi := int(math.Ceil(float64(sizing.LeastSize)*sizesPerMM)), greatestMM*sizesPerMM
 	at := func(k int) bool {

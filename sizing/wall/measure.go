@@ -34,6 +34,7 @@ type point struct {
 	width float32 // between the two nearest edges
 	tau   float32 // diameter of the largest disc that fits and covers the pixel
 	bad   float32 // the limit from which the pixel is part of a finding
+	hard  float32 // the limit from which that is more than a fading end
 	part  int32
 	class uint8
 	group uint8

@@ -6,8 +6,9 @@ import (
 )
 
 // manyPlaces is how many borders of one kind are listed one by one; beyond it
-// they are told by pairs of colours, since a drawing without lines needs one
-// repair and not a hundred flags (this tool's choice).
+// they are told by pairs of colours, and if those are too many, as one: a
+// drawing without lines needs one repair and not a hundred flags (this tool's
+// choice).
 const manyPlaces = 8
 
 // missing reports metal that is not there: between enamels, and round them.
@@ -25,7 +26,10 @@ func (m *Measured) lacking(all []border, kind sizing.Kind, scale unit.PxPerMM, l
 		}
 	}
 	if len(long) > manyPlaces {
-		long = m.byColour(long)
+		long = summed(long, m.coloursOf)
+	}
+	if len(long) > manyPlaces {
+		long = summed(long, func(border) [2]uint8 { return [2]uint8{} })
 	}
 	found := make([]sizing.Finding, 0, len(long))
 	for _, b := range long {
@@ -39,14 +43,14 @@ func (m *Measured) lacking(all []border, kind sizing.Kind, scale unit.PxPerMM, l
 	return found
 }
 
-// byColour sums borders of the same two colours; the longest gives the place.
-func (m *Measured) byColour(all []border) []border {
+// summed sums borders of the same key; the longest gives the place.
+func summed(all []border, keyOf func(border) [2]uint8) []border {
 	var sums []border
 	var keys [][2]uint8
 	var longest []float64
 next:
 	for _, b := range all {
-		key := m.coloursOf(b)
+		key := keyOf(b)
 		for k := range keys {
 			if keys[k] != key {
 				continue

@@ -64,6 +64,38 @@ func TestCornersAndJunctionsAreNoTrouble(t *testing.T) {
 	require.Empty(t, kinds(measured(t, s).Findings(40, soft), sizing.ThinLine))
 }
 
+func TestALongPointIsNotedAndDoesNotCountAgainstTheSize(t *testing.T) {
+	// A wedge of metal 10 degrees wide runs out to a point in enamel; it does so
+	// at any size.
+	s := plate(320, func(x, y float64) bool {
+		return x > 60 && x < 260 && math.Abs(y-160) < (260-x)*math.Tan(5*math.Pi/180)
+	})
+	m := measured(t, s)
+	for _, scale := range []unit.PxPerMM{25, 40, 60} {
+		found := m.Findings(scale, soft)
+		require.Len(t, found, 1)
+		require.Equal(t, sizing.FadesOut, found[0].Kind)
+		require.Equal(t, sizing.Holds, found[0].Verdict)
+		// Discs of 0.2 mm reach to 0.1 mm / sin 5 degrees - 0.1 mm from the point.
+		require.InDelta(t, 0.1/math.Sin(5*math.Pi/180)-0.1, float64(found[0].Length), 12/float64(scale), "less the tip that no pixel holds")
+	}
+	box, _ := sizing.Outline(s)
+	require.Equal(t, sizing.LeastSize, m.HoldsFrom(box, sizing.ByLongest, sizing.Limits{Line: 0.2, Area: 0.1, Edge: 0.1}))
+}
+
+func TestAHairThatEndsInEnamelFails(t *testing.T) {
+	s := plate(320, func(x, y float64) bool { return x > 0 && x < 200 && math.Abs(y-160) < 2 })
+	found := measured(t, s).Findings(40, soft)
+	require.Len(t, found, 1)
+	require.Equal(t, sizing.ThinLine, found[0].Kind)
+	require.Equal(t, sizing.Fails, found[0].Verdict)
+	thin := plate(320, func(x, y float64) bool { return x > 0 && x < 200 && math.Abs(y-160.5) < 0.8 })
+	hair := measured(t, thin).Findings(40, soft)
+	require.Len(t, hair, 1)
+	require.Equal(t, sizing.ThinLine, hair[0].Kind, "1.6 px")
+	require.InDelta(t, 0.1, float64(found[0].Thinnest), 0.01)
+}
+
 func TestAThinRimIsJudgedAsAnEdge(t *testing.T) {
 	// Rim of 10 px: 0.25 mm, enough for a line (0.20) and not for an edge (0.30).
 	ring := func(rim float64) []sizing.Finding {
@@ -175,30 +207,34 @@ func TestTurningAndMirroringChangeNothing(t *testing.T) {
 		s := blobs(rnd, 140)
 		m, right, glass := measured(t, s), measured(t, turned(s)), measured(t, mirrored(s))
 		for _, f := range m.Findings(1, sevenPx) {
-			if f.Length < 2*f.Limit || f.Kind == sizing.NoLine || f.Kind == sizing.NoEdge {
+			if f.Length < 3.5*f.Limit || f.Kind == sizing.FadesOut || f.Kind == sizing.NoLine || f.Kind == sizing.NoEdge {
 				continue
 			}
 			n++
-			sameAt(t, right, f, float64(s.H)-f.Y, f.X)
-			sameAt(t, glass, f, float64(s.W)-f.X, f.Y)
+			sameAt(t, right, f, func(x, y float64) (float64, float64) { return float64(s.H) - y, x })
+			sameAt(t, glass, f, func(x, y float64) (float64, float64) { return float64(s.W) - x, y })
 		}
 	}
-	require.Greater(t, n, 20)
+	require.Greater(t, n, 8)
 }
 
 var sevenPx = sizing.Limits{Line: 7, Area: 7, Edge: 7}
 
-// sameAt wants a finding of the same kind and typical width at a place.
-func sameAt(t *testing.T, m *Measured, f sizing.Finding, x, y float64) {
-	for _, o := range m.Findings(1, sevenPx) {
-		in := x > o.X0-1 && x < o.X1+1 && y > o.Y0-1 && y < o.Y1+1
-		// How near to the tip of a wedge the centreline comes differs by a pixel
-		// or two, and with it what is typical of the wedge.
-		if o.Kind == f.Kind && in && math.Abs(float64(o.Typical-f.Typical)) < 1 {
-			return
+// sameAt wants nine in ten corners of a finding's path to lie on centreline that is
+// part of a finding in another measure; the rest may be at the tip of a wedge,
+// where the centreline ends a few pixels sooner or later.
+func sameAt(t *testing.T, m *Measured, f sizing.Finding, to func(x, y float64) (float64, float64)) {
+	hit, all := 0, len(f.Path)/2
+	for i := 0; i < len(f.Path); i += 2 {
+		x, y := to(float64(f.Path[i]), float64(f.Path[i+1]))
+		for _, p := range m.lines.points {
+			if math.Hypot(float64(p.x)+0.5-x, float64(p.y)+0.5-y) < 2.5 && p.bad < 7 && (p.group == areaGroup) == (f.Kind == sizing.NarrowArea) {
+				hit++
+				break
+			}
 		}
 	}
-	require.Fail(t, "not found when turned or mirrored", "%+v at %.0f %.0f", f, x, y)
+	require.GreaterOrEqual(t, float64(hit), 0.9*float64(all)-1, "not found when turned or mirrored: %+v", f)
 }
 
 func TestThicknessScalesWithSize(t *testing.T) {

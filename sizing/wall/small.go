@@ -8,6 +8,10 @@ import (
 	"badgewright/sizing/unit"
 )
 
+// crumb is the area, in px2, below which a patch of enamel is no area that was
+// drawn but what a raster leaves in a sharp corner.
+const crumb = 4
+
 // tooSmall returns the enamel parts below the smallest area.
 func (m *Measured) tooSmall(scale unit.PxPerMM, l sizing.Limits) []int32 {
 	var parts []int32
@@ -15,7 +19,7 @@ func (m *Measured) tooSmall(scale unit.PxPerMM, l sizing.Limits) []int32 {
 	side := math.Sqrt(max(0, l.AreaSize)) * float64(scale)
 	under := threshold(side, m.shaky)
 	for k, c := range m.parts.Label {
-		if m.v.enamel[c] && (m.area[k] < least && side >= 4*m.shaky || math.Sqrt(max(0, m.area[k])) < under) {
+		if m.v.enamel[c] && m.area[k] >= crumb && (m.area[k] < least && side >= 4*m.shaky || math.Sqrt(max(0, m.area[k])) < under) {
 			parts = append(parts, int32(k))
 		}
 	}

@@ -26,8 +26,12 @@ func (m *Measured) spotOf(p piece, walk *walker) spot {
 	return s
 }
 
-// mergeNear makes one spot of pieces of one kind and part that lie within a
-// limit of each other: a line that is thin, sound for a moment and thin again.
+// mergeLimits is how near pieces must lie, in limits, to be one spot. A rim is
+// broken wherever a line meets it, and still one rim.
+var mergeLimits = [groups]float64{lineGroup: 1, rimGroup: 4, areaGroup: 1}
+
+// mergeNear makes one spot of pieces of one kind and part that lie near each other:
+// a line that is thin, sound for a moment and thin again.
 func (m *Measured) mergeNear(spots []spot, limits [groups]unit.MM, scale unit.PxPerMM, walk *walker) []spot {
 	if len(spots) < 2 {
 		return spots
@@ -38,7 +42,7 @@ func (m *Measured) mergeNear(spots []spot, limits [groups]unit.MM, scale unit.Px
 	}
 	var links [][2]int32
 	for g, mm := range limits {
-		n := newNearness(m, int32(mm.Px(scale))+1)
+		n := newNearness(m, int32(mergeLimits[g]*mm.Px(scale))+1)
 		for i := range spots {
 			if spots[i].group == uint8(g) {
 				n.put(int32(i), spots[i].all)
