@@ -65,7 +65,7 @@ export function CalloutLabels({ callouts, width, margin, plating, onFlat }: Prop
     <ul class="callouts" aria-label="Colours of the pin">
       {callouts.map((c) => (
         <li
-          key={c.flat.id}
+          key={`${c.side} ${c.flat.id}`}
           class={`callout ${c.side}`}
           style={{ top: `${c.y}px`, width: `${margin - 6}px`, ...(c.side === 'left' ? { left: '0px' } : { left: `${width - margin + 6}px` }) }}
         >
