@@ -1,10 +1,10 @@
 // The part that Chromium and Firefox share: both speak through puppeteer-core.
-import puppeteer from 'puppeteer-core';
+import { launch } from 'puppeteer-core';
 import { Driver } from './driver.mjs';
 
 /** Starts a browser and returns a driver of one page in it. */
 export async function puppet(options) {
-  const browser = await puppeteer.launch({ headless: true, acceptInsecureCerts: false, protocolTimeout: 120_000, ...options });
+  const browser = await launch({ headless: true, acceptInsecureCerts: false, protocolTimeout: 120_000, ...options });
   const page = await browser.newPage();
   const requests = [];
   const complaints = [];

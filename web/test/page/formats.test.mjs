@@ -57,7 +57,7 @@ describe('kinds of file', () => {
   });
 
   it('draws an SVG without a viewBox by its own width and height, in any unit', async () => {
-    const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm"><path fill="#246" d="M0 0h75.6v75.6H0z"/><path fill="#c42" d="M75.6 0h75.6v75.6H75.6z"/></svg>';
+    const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm"><path fill="#246" d="M0 0h152v76H0z"/><path fill="#c42" d="M75.6 0h76v76h-76z"/></svg>';
     const { opened } = await d.evaluate((b) => globalThis.harness.open(b, 'own.svg'), Buffer.from(svg).toString('base64'));
     assert.deepEqual([opened.w, opened.h, opened.suggested], [1600, 800, 2]);
   });

@@ -1,0 +1,26 @@
+// What tests read off the sheet.
+
+/** Waits until picture and check are those of what was asked for. */
+export async function ready(d) {
+  await d.waitFor(() => document.querySelector('.title-block .verdict') && !document.querySelector('.title-block.behind') && !document.querySelector('.progress') && document.querySelector('.flipper .front canvas')?.width > 100);
+}
+
+/** Opens a section of the column. */
+export async function section(d, id) {
+  await d.waitFor((s) => document.getElementById(s), id);
+  await d.evaluate((s) => {
+    const el = document.getElementById(s);
+    const details = el.matches('details') ? el : el.querySelector('details');
+    if (details) details.open = true;
+    else el.querySelector('[aria-expanded=false]')?.click();
+  }, id);
+}
+
+export const counted = async (d) => Number(/(\d+) enamel/.exec(await d.read('.title-block'))?.[1]);
+
+export const findings = (d) => d.evaluate(() => document.querySelectorAll('#metal .findings > li').length);
+
+export async function sizeOf(d) {
+  const [, w, h] = /([\d.]+) mm × ([\d.]+) mm/.exec(await d.read('.title-block')) ?? [];
+  return { w: Number(w), h: Number(h) };
+}
