@@ -28,12 +28,3 @@ func meetingsOf(label []uint8, w, h int) *meetings {
 	}
 	return m
 }
-
-// of returns how many sides of a label meet another.
-func (m *meetings) of(l uint8) int {
-	n := 0
-	for _, c := range m[l] {
-		n += int(c)
-	}
-	return n
-}
