@@ -15,6 +15,8 @@ type edger struct {
 	f     fates
 	grip  []uint8 // what was known before the current sweep
 	open  []int32 // pixels still loose, in reading order
+	rings [farReach + 1][]int
+	cut   []int
 }
 
 const (
@@ -101,32 +103,44 @@ func (e *edger) ownBeside(i int) uint8 {
 	}
 	p := e.grade.tone(e.pix[i])
 	best, most := loose, int32(e.pure*e.pure+1)
-	e.ring(i, 1, func(j int) {
-		l := e.f.label[j]
+	for _, o := range e.ring(i, 1) {
+		l := e.f.label[i+o]
 		if l == loose || l == best || l == None && !e.mayFade(i) {
-			return
+			continue
 		}
 		if d := p.apart2(&e.tones[l]); d < most {
 			best, most = l, d
 		}
-	})
+	}
 	return best
 }
 
-// ring visits the pixels at Chebyshev distance r from pixel i.
-func (e *edger) ring(i, r int, visit func(j int)) {
+// ring returns, as steps from pixel i, the pixels at Chebyshev distance r from
+// it, in reading order; off the raster there are none. The slice is good until
+// the next call.
+func (e *edger) ring(i, r int) []int {
 	x, y := i%e.w, i/e.w
-	for yy := max(y-r, 0); yy <= min(y+r, e.h-1); yy++ {
-		step := 2 * r
-		if yy == y-r || yy == y+r {
-			step = 1
+	if x >= r && y >= r && x+r < e.w && y+r < e.h {
+		if e.rings[r] == nil {
+			e.rings[r] = ringSteps(nil, e.w, r, func(int, int) bool { return true })
 		}
-		for xx := x - r; xx <= x+r; xx += step {
-			if xx >= 0 && xx < e.w && (xx != x || yy != y) {
-				visit(yy*e.w + xx)
+		return e.rings[r]
+	}
+	e.cut = ringSteps(e.cut[:0], e.w, r, func(dx, dy int) bool {
+		return x+dx >= 0 && y+dy >= 0 && x+dx < e.w && y+dy < e.h
+	})
+	return e.cut
+}
+
+func ringSteps(to []int, w, r int, on func(dx, dy int) bool) []int {
+	for dy := -r; dy <= r; dy++ {
+		for dx := -r; dx <= r; dx++ {
+			if max(dx, -dx, dy, -dy) == r && on(dx, dy) {
+				to = append(to, dy*w+dx)
 			}
 		}
 	}
+	return to
 }
 
 // near collects the flats known within reach of a pixel, nearest first.
@@ -155,11 +169,13 @@ func (e *edger) mayFade(i int) bool { return !e.clear || e.back[i] > 0 }
 // collect adds the labels at distance r from pixel i.
 func (e *edger) collect(i, r int, label []uint8, c *near) {
 	fade := e.mayFade(i)
-	e.ring(i, r, func(j int) {
-		if l := label[j]; l != None || fade {
+	last := loose
+	for _, o := range e.ring(i, r) {
+		if l := label[i+o]; l != last && (l != None || fade) {
 			c.add(l)
+			last = l
 		}
-	})
+	}
 }
 
 func (c *near) has(l uint8) bool {
@@ -185,7 +201,7 @@ func (e *edger) fromBeside(i int) bool {
 		if e.pix[i]>>24 < 255 && e.veil(i, &c, &p) {
 			return true
 		}
-		if e.explain(i, &c, &p, r > e.reach) {
+		if e.explain(i, &c, &p) {
 			return true
 		}
 	}
@@ -242,7 +258,7 @@ func (e *edger) veilOfAny(i int, c *near, p *tone) bool {
 }
 
 // explain finds the pair of near flats on whose line the pixel lies.
-func (e *edger) explain(i int, c *near, p *tone, strict bool) bool {
+func (e *edger) explain(i int, c *near, p *tone) bool {
 	most := int32(e.mix * e.mix)
 	var a, b uint8 = loose, loose
 	var part int32
@@ -265,12 +281,19 @@ func (e *edger) explain(i int, c *near, p *tone, strict bool) bool {
 func (e *edger) passes(i int, a, b uint8, part int32) bool {
 	ta, tb := &e.tones[a], &e.tones[b]
 	toA, toB := false, false
-	e.ring(i, 1, func(j int) {
-		q := e.grade.tone(e.pix[j])
+	for _, o := range e.ring(i, 1) {
+		toA = toA || e.grip[i+o] == a
+		toB = toB || e.grip[i+o] == b
+	}
+	if toA && toB {
+		return true
+	}
+	for _, o := range e.ring(i, 1) {
+		q := e.grade.tone(e.pix[i+o])
 		s, _ := share(&q, ta, tb)
-		toA = toA || e.grip[j] == a || s >= part+passing
-		toB = toB || e.grip[j] == b || s <= part-passing
-	})
+		toA = toA || s >= part+passing
+		toB = toB || s <= part-passing
+	}
 	return toA && toB
 }
 

@@ -56,7 +56,9 @@ func (e *edger) crests(lost []int32) []hair {
 		d := all[i]
 		top := d >= hairFar*hairFar
 		if top {
-			e.ring(int(i), 1, func(j int) { top = top && all[int32(j)] <= d })
+			for _, o := range e.ring(int(i), 1) {
+				top = top && all[i+int32(o)] <= d
+			}
 		}
 		if top {
 			out = append(out, hair{e.grade.tone(e.pix[i]), e.pix[i], d, base[k]})
@@ -72,13 +74,15 @@ func (e *edger) distance(i int) (uint8, int32) {
 	p := e.grade.tone(e.pix[i])
 	base, least := loose, int32(1<<30)
 	for r := 1; r <= farReach && base == loose; r++ {
-		e.ring(i, r, func(j int) {
-			if l := e.grip[j]; l != loose {
-				if d := p.apart2(&e.tones[l]); d < least {
-					base, least = l, d
-				}
+		for _, o := range e.ring(i, r) {
+			l := e.grip[i+o]
+			if l == loose {
+				continue
 			}
-		})
+			if d := p.apart2(&e.tones[l]); d < least {
+				base, least = l, d
+			}
+		}
 	}
 	if base == loose {
 		least = 0

@@ -44,25 +44,24 @@ func rasterise(w, h int, ground colour.RGB8, shapes ...shape) *image.RGBA {
 	return m
 }
 
-// smooth averages one pixel: by 8 x 8 samples where 3 x 3 do not agree.
+// smooth averages one pixel: by 8 x 8 samples where its rim and middle do not
+// agree.
 func smooth(at func(x, y float64) colour.RGB8, x, y float64) color.RGBA {
-	grid := func(n int) (c color.RGBA, same bool) {
-		var r, g, b int
-		first := at(x+0.5/float64(n), y+0.5/float64(n))
-		same = true
-		for s := range n * n {
-			c := at(x+(float64(s%n)+0.5)/float64(n), y+(float64(s/n)+0.5)/float64(n))
-			same = same && c == first
-			r, g, b = r+int(c.R), g+int(c.G), b+int(c.B)
+	c, same := at(x+0.5, y+0.5), true
+	for _, dy := range [3]float64{1. / 16, 0.5, 15. / 16} {
+		for _, dx := range [3]float64{1. / 16, 0.5, 15. / 16} {
+			same = same && at(x+dx, y+dy) == c
 		}
-		n2 := n * n
-		return color.RGBA{uint8((r + n2/2) / n2), uint8((g + n2/2) / n2), uint8((b + n2/2) / n2), 255}, same
 	}
-	if c, same := grid(3); same {
-		return c
+	if same {
+		return color.RGBA{c.R, c.G, c.B, 255}
 	}
-	c, _ := grid(8)
-	return c
+	var r, g, b int
+	for s := range 64 {
+		c := at(x+(float64(s%8)+0.5)/8, y+(float64(s/8)+0.5)/8)
+		r, g, b = r+int(c.R), g+int(c.G), b+int(c.B)
+	}
+	return color.RGBA{uint8((r + 32) / 64), uint8((g + 32) / 64), uint8((b + 32) / 64), 255}
 }
 
 func disc(cx, cy, r float64) func(x, y float64) bool {

@@ -50,11 +50,11 @@ func (e *edger) dissolve(island []int32) bool {
 	var touch [256]int
 	own := e.f.label[island[0]]
 	for _, i := range island {
-		e.ring(int(i), 1, func(j int) {
-			if l := e.f.label[j]; l != own {
+		for _, o := range e.ring(int(i), 1) {
+			if l := e.f.label[int(i)+o]; l != own {
 				touch[l]++
 			}
-		})
+		}
 	}
 	to, most := own, 0
 	for l, n := range touch {
