@@ -2,7 +2,7 @@ import type { Buys, Flat, Plating } from '../engine/wire.gen';
 import { Section, Swatch, Why } from '../widgets/basic';
 import { BuysChart } from '../widgets/BuysChart';
 import { look } from '../widgets/look';
-import { coloursSays, ROLE_WORDS } from '../words/words';
+import { coloursSays, flatTitle, roleWords } from '../words/words';
 
 export interface ColoursProps {
   flats: readonly Flat[];
@@ -26,8 +26,8 @@ export function ColoursPanel(p: ColoursProps) {
           <li key={f.id}>
             <button type="button" onClick={() => p.onFlat(f.id)}>
               <span class={`swatch ${f.role}`} style={look(f, p.plating)} aria-hidden="true" />
-              <span class="flat-name">{f.name}<span class="unseen">, </span></span>
-              <span class="role">{ROLE_WORDS[f.role]}{f.locked ? ' · kept' : ''}</span>
+              <span class="flat-name">{flatTitle(f, p.plating)}<span class="unseen">, </span></span>
+              <span class="role">{roleWords(f)}</span>
               <span class="share">{(100 * f.share).toFixed(f.share < 0.1 ? 1 : 0)} %</span>
             </button>
           </li>

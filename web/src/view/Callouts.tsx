@@ -1,7 +1,7 @@
 // Each colour with a leader to its area, as on a technical drawing.
 import type { Flat, Flats, Plating } from '../engine/wire.gen';
 import { look } from '../widgets/look';
-import { ROLE_WORDS } from '../words/words';
+import { flatTitle, roleWords } from '../words/words';
 import { spread, type Box, type Mapping, type Point } from './place';
 
 export interface Callout {
@@ -81,8 +81,8 @@ export function FlatButton({ flat, plating, onClick }: { flat: Flat; plating: Pl
     <button type="button" onClick={onClick}>
       <span class={`swatch ${flat.role}`} style={look(flat, plating)} aria-hidden="true" />
       <span class="callout-words">
-        <span class="flat-name">{flat.name}<span class="unseen">, </span></span>
-        <span class="role">{ROLE_WORDS[flat.role]}{flat.locked ? ' · kept' : ''}<span class="unseen">: change</span></span>
+        <span class="flat-name">{flatTitle(flat, plating)}<span class="unseen">, </span></span>
+        <span class="role">{roleWords(flat)}<span class="unseen">: change</span></span>
       </span>
     </button>
   );

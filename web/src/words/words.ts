@@ -64,6 +64,16 @@ export function meaningWords(f: Finding, flat: Flat | undefined): string {
   }
 }
 
+/** What a flat is called on the sheet: metal by what it will look like, not by the ink it was drawn in. */
+export function flatTitle(f: Flat, plating: Plating | undefined): string {
+  return f.role === 'metal' && plating ? plating.name : f.name;
+}
+
+export function roleWords(f: Flat): string {
+  const drawn = f.role === 'metal' ? `, drawn in ${f.name}` : '';
+  return `${ROLE_WORDS[f.role]}${drawn}${f.locked ? ' · kept' : ''}`;
+}
+
 export const plural = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
 export function enamelCount(flats: readonly Flat[]): number {
