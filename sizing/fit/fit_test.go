@@ -1,0 +1,74 @@
+package fit
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"badgewright/reduce"
+	"badgewright/sizing"
+	"badgewright/sizing/run"
+	"badgewright/sizing/unit"
+)
+
+func TestVerdictInOneLine(t *testing.T) {
+	at := sizing.Size{MM: 32, By: sizing.ByLongest}
+	fails := sizing.Finding{Kind: sizing.ThinLine, Verdict: sizing.Fails}
+	unsure := sizing.Finding{Kind: sizing.ThinLine, Verdict: sizing.CannotTell, NeedPx: 900}
+	note := sizing.Finding{Kind: sizing.ThinLine, Verdict: sizing.Holds}
+	for _, c := range []struct {
+		found []sizing.Finding
+		holds float64
+		want  sizing.Verdict
+		words string
+	}{
+		{nil, 20, sizing.Holds, "Can be made at 32 mm."},
+		{[]sizing.Finding{note}, 20, sizing.Holds, "Can be made at 32 mm."},
+		{[]sizing.Finding{fails}, 41.5, sizing.Fails, "1 place will not hold at 32 mm; as drawn, lines and areas hold from 41.5 mm."},
+		{[]sizing.Finding{fails, fails, unsure}, 0, sizing.Fails, "2 places will not hold at 32 mm."},
+		{[]sizing.Finding{unsure}, 20, sizing.CannotTell, "1 place cannot be judged from this drawing; bring one of at least 900 px."},
+	} {
+		got, words := Verdict(c.found, at, unit.MM(c.holds))
+		assert.Equal(t, c.want, got)
+		assert.Equal(t, c.words, words)
+	}
+}
+
+func TestItemCountsEnamelsOnly(t *testing.T) {
+	sep := reduce.NewSeparation(1, 1)
+	sep.Flats = []reduce.Flat{{Role: reduce.Enamel}, {Role: reduce.Metal}, {Role: reduce.Enamel}, {Role: reduce.Printed}, {Role: reduce.CutOut}}
+	b := &sizing.Badge{Sep: sep, Scale: 10, Outline: [4]float64{0, 0, 300, 200}}
+	i := Item(&sizing.Design{Fill: sizing.Hard}, &sizing.Version{Quantity: 70}, b, 2)
+	assert.Equal(t, 2, i.Enamels)
+	assert.Equal(t, 70, i.Quantity)
+	assert.Equal(t, 2, i.Posts)
+	assert.InDelta(t, 30, float64(i.Longest), 1e-9)
+	assert.InDelta(t, 25, float64(i.Mean), 1e-9)
+}
+
+func TestBuysTellsWhatEachStepCostsAndBrings(t *testing.T) {
+	list := run.Default()
+	// Four enamels are included: common practice, no published source.
+	require.Equal(t, 4, list.Included)
+	item := run.Item{NewDie: true, Longest: 32, Mean: 30, Fill: sizing.Soft, Posts: 1, Quantity: 300}
+	rows := Buys(list, item, []reduce.Loss{
+		{Count: 3, Mean: 5, Worst: 20}, {Count: 4, Mean: 2, Worst: 10}, {Count: 5, Mean: 0.2, Worst: 0.5}, {Count: 6, Mean: 0.2, Worst: 0.5},
+	})
+	require.Len(t, rows, 4)
+	assert.Empty(t, rows[0].Words)
+	assert.Equal(t, rows[0].Total, rows[1].Total, "the fourth is included")
+	assert.Contains(t, rows[1].Words, "gets twice as close")
+	assert.Contains(t, rows[2].Words, "A fifth enamel")
+	assert.Contains(t, rows[2].Words, "in all")
+	assert.Contains(t, rows[2].Words, "now every colour is as you drew it")
+	assert.Contains(t, rows[3].Words, "nothing more to see")
+}
+
+func TestBuysWithoutAPriceStillTellsTheLoss(t *testing.T) {
+	item := run.Item{NewDie: true, Longest: 500, Mean: 500, Fill: sizing.Soft, Posts: 1, Quantity: 300}
+	rows := Buys(run.Default(), item, []reduce.Loss{{Count: 1, Worst: 30}, {Count: 2, Worst: 25}})
+	assert.Empty(t, rows[1].Total)
+	assert.Contains(t, rows[1].Words, "price not known")
+	assert.Contains(t, rows[1].Words, "a little closer")
+}
