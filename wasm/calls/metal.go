@@ -2,6 +2,7 @@ package calls
 
 import (
 	"badgewright/reduce"
+	"badgewright/sizing"
 	"badgewright/sizing/fit"
 	"badgewright/sizing/run"
 	"badgewright/sizing/wall"
@@ -34,7 +35,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	findings := k.measured.Findings(k.badge.Scale, d.Limits)
+	findings := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, d.Limits)...) // a list on the wire, even when empty
 	holds := drawn.HoldsFrom(b.box, d.Size.By, d.Limits)
 	answer := wire.Check{
 		Flats: recoloured(flatsOf(b), v), W: k.badge.Width(), H: k.badge.Height(),
