@@ -16,7 +16,7 @@ command -v go >/dev/null || refuse "Go is missing; install Go 1.26 or later from
 command -v node >/dev/null || refuse "Node.js is missing; install Node 20.19 or later."
 command -v npm >/dev/null || refuse "npm is missing; install the npm that comes with Node 20.19 or later."
 
-go_version="$(go env GOVERSION | sed 's/^go//; s/[^0-9.].*//')"
+go_version="$(cd / && go env GOVERSION | sed 's/^go//; s/[^0-9.].*//')"
 node_version="$(node --version | sed 's/^v//; s/[^0-9.].*//')"
 at_least "$go_version" 1.26 || refuse "Go $go_version is too old; install Go 1.26 or later."
 at_least "$node_version" 20.19 || refuse "Node $node_version is too old; install Node 20.19 or later."

@@ -23,8 +23,9 @@ import { basename, extname } from 'node:path';
 
 const TYPES = { '.png': 'image/png', '.jpg': 'image/jpeg', '.webp': 'image/webp', '.avif': 'image/avif', '.gif': 'image/gif', '.svg': 'image/svg+xml' };
 
-/** How long a page may take to show what it was asked for, ms. */
-const PATIENCE = 20_000;
+/** How long a page may take to show what it was asked for, ms: far longer than
+ * it takes, so that a busy machine fails no test. */
+const PATIENCE = 60_000;
 
 export class Driver {
   /** @param {Raw} raw */
@@ -41,18 +42,18 @@ export class Driver {
     return this.raw.run(fn.toString(), args);
   }
 
-  /** Waits until a function in the page gives something, and returns it. */
+  /** Waits until a function in the page gives something, and returns it (true for an element). */
   async waitFor(fn, ...args) {
     const end = Date.now() + PATIENCE;
     for (;;) {
-      const got = await this.evaluate(fn, ...args);
+      const got = await this.raw.run(`async (...args) => { const got = await (${fn})(...args); return got instanceof Node ? true : got; }`, args);
       if (got) return got;
       if (Date.now() > end) throw new Error(`waited ${PATIENCE} ms in vain for ${fn} with ${JSON.stringify(args)}`);
       await new Promise((r) => setTimeout(r, 50));
     }
   }
 
-  /** Waits until a function of the page's text is true of it. */
+  /** Waits until an element says something. */
   waitForText(text, selector = 'body') {
     return this.waitFor((t, s) => document.querySelector(s)?.textContent?.includes(t), text, selector);
   }

@@ -1,0 +1,4 @@
+import { webkit } from '../driver/webkit.mjs';
+import { smoke } from './smoke.mjs';
+
+smoke('WebKitGTK', webkit);
