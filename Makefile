@@ -111,11 +111,11 @@ harness: build
 
 test-page: build harness
 	@bash $(WEB)/dev/browsers.sh chromium
-	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec "test/page/*.test.mjs"
+	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec test/page/*.test.mjs
 
 smoke: build harness
 	@bash $(WEB)/dev/browsers.sh chromium firefox webkit
-	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec "test/smoke/*.test.mjs"
+	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec test/smoke/*.test.mjs
 
 fuzz: | tools
 	@bash $(WEB)/dev/fuzz.sh $(FUZZ_TIME)
