@@ -119,17 +119,17 @@ describe('the size', () => {
   it('typed in the dimension line becomes the size, in mm and inches', async () => {
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '48');
-    await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('48 mm'));
+    await d.waitFor(() => /\b48\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
     await ready(d);
     const { h } = await sizeOf(d);
     assert.ok(Math.abs(h - 48) < 0.051, `${h} mm high`);
-    assert.match(await d.read('.title-block'), /1\.89 in/);
+    assert.match(await d.read('.title-block'), /1\.89\sin/);
   });
 
   it('typed in inches is taken as inches', async () => {
     await d.click('.dim-label.w button');
     await d.type('.dim-label.w input', '1.5 in');
-    await d.waitFor(() => /38\.1 mm/.test(document.querySelector('.title-block')?.textContent ?? ''));
+    await d.waitFor(() => /38\.1\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
   });
 
   it('dragged by an arrowhead becomes another, and one undo takes it back', async () => {
@@ -139,22 +139,22 @@ describe('the size', () => {
       return { x: r.x + r.width / 2, y: r.y + r.height / 2 };
     });
     await d.drag(grip.x, grip.y, grip.x + 60, grip.y);
-    await d.waitFor((w) => Math.abs(Number(/([\d.]+) mm ×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) > 1, before.w);
+    await d.waitFor((w) => Math.abs(Number(/([\d.]+)\smm\s×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) > 1, before.w);
     await ready(d);
     assert.ok((await sizeOf(d)).w > before.w + 1);
     await d.click('button', 'Undo');
-    await d.waitFor((w) => Math.abs(Number(/([\d.]+) mm ×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) < 0.06, before.w);
+    await d.waitFor((w) => Math.abs(Number(/([\d.]+)\smm\s×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) < 0.06, before.w);
   });
 
   it('changes the trouble spots: fewer on a larger pin', async () => {
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '18');
-    await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('18 mm'));
+    await d.waitFor(() => /\b18\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
     await ready(d);
     const small = await findings(d);
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '90');
-    await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('90 mm'));
+    await d.waitFor(() => /\b90\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
     await ready(d);
     const large = await findings(d);
     assert.ok(small > large, `${small} at 18 mm, ${large} at 90 mm`);
@@ -196,7 +196,7 @@ describe('trouble spots', () => {
   it('are walked from flag to card to the next', async () => {
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '16');
-    await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('16 mm'));
+    await d.waitFor(() => /\b16\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
     await ready(d);
     assert.ok((await d.count('.flags li')) >= 2);
     await d.evaluate(() => document.querySelector('.flags li button').click());
@@ -212,7 +212,7 @@ describe('trouble spots', () => {
   it('go when the limits are eased, and come back by undo', async () => {
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '20');
-    await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('20 mm'));
+    await d.waitFor(() => /\b20\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
     await ready(d);
     const many = await findings(d);
     await section(d, 'metal');
@@ -263,7 +263,7 @@ describe('a crash of the engine', () => {
     const name = await d.read('.title-block .name input');
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '44');
-    await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('44 mm'));
+    await d.waitFor(() => /\b44\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
     assert.equal(await d.read('.title-block .name input'), name);
   });
 });

@@ -21,6 +21,6 @@ export const counted = async (d) => Number(/(\d+) enamel/.exec(await d.read('.ti
 export const findings = (d) => d.evaluate(() => document.querySelectorAll('#metal .findings > li').length);
 
 export async function sizeOf(d) {
-  const [, w, h] = /([\d.]+) mm × ([\d.]+) mm/.exec(await d.read('.title-block')) ?? [];
+  const [, w, h] = /([\d.]+)\smm\s×\s([\d.]+)\smm/.exec(await d.read('.title-block')) ?? [];
   return { w: Number(w), h: Number(h) };
 }
