@@ -67,12 +67,6 @@ func relabel(f *fates, table *[256]uint8) (label, beside, cover []uint8) {
 }
 
 const (
-	// plainShare is the share of the drawing below which a colour is not
-	// counted in the suggestion unless it stands out.
-	plainShare = 0.0006
-	// standsOut is the distance, in OKLab, from every larger colour at which
-	// a small one is still counted.
-	standsOut = 0.15
 	// paintedGain: another colour in a painting is suggested while it takes at
 	// least this share off the mean difference.
 	paintedGain = 0.11
@@ -111,35 +105,16 @@ func colours(n int) string {
 // gradients among them.
 func (a *Analysis) enamelColours() (n, gradients int) {
 	d := a.desk(false)
-	twigs := d.plain()
-	total := 0.0
-	for i := range twigs {
-		total += twigs[i].area
-	}
-	slices.SortFunc(twigs, func(s, t twig) int { return s.lead - t.lead })
-	for i := range twigs {
-		if twigs[i].role != Enamel || !counts(twigs, i, total) {
+	for _, t := range d.plain() {
+		if t.role != Enamel {
 			continue
 		}
 		n++
-		if len(twigs[i].boughs) > 1 {
+		if t.blend >= 0 && len(t.boughs) > 1 {
 			gradients++
 		}
 	}
 	return n, gradients
-}
-
-// counts is true for a colour large enough, or unlike every larger one.
-func counts(twigs []twig, i int, total float64) bool {
-	if twigs[i].area >= plainShare*total {
-		return true
-	}
-	for j := range i {
-		if twigs[j].lab.Distance2(twigs[i].lab) < standsOut*standsOut {
-			return false
-		}
-	}
-	return true
 }
 
 // suggestPainted takes colours while each still brings the picture a good deal

@@ -54,7 +54,7 @@ func (e *edger) crests(lost []int32) []hair {
 	var out []hair
 	for k, i := range lost {
 		d := all[i]
-		top := d >= hairFar*hairFar
+		top := d >= hairFar*hairFar && (e.grade == exact || !e.smeared(int(i)))
 		if top {
 			for _, o := range e.ring(int(i), 1) {
 				top = top && all[i+int32(o)] <= d
@@ -68,8 +68,41 @@ func (e *edger) crests(lost []int32) []hair {
 	return out
 }
 
+const (
+	// smearLight is how far light may ring past the flats beside an edge, and
+	// smearHue how far its hue may stray from the way between theirs.
+	smearLight = 30
+	smearHue   = 12
+)
+
+// smeared is true when light and hue of a pixel each lie between those of two
+// flats beside it: JPEG keeps hue at half the fineness of light, so that one
+// runs over an edge where the other stops.
+func (e *edger) smeared(i int) bool {
+	var c near
+	for r := 1; r <= farReach; r++ {
+		e.collect(i, r, e.grip, &c)
+	}
+	p := e.grade.tone(e.pix[i])
+	for x := 0; x < c.n; x++ {
+		for y := 0; y < x; y++ {
+			a, b := e.tones[c.label[x]], e.tones[c.label[y]]
+			if p[0] < min(a[0], b[0])-smearLight || p[0] > max(a[0], b[0])+smearLight {
+				continue
+			}
+			hue := p
+			a[0], b[0], hue[0] = 0, 0, 0
+			if _, off := share(&hue, &a, &b); off <= smearHue*smearHue {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // distance returns the flat beside a pixel that is nearest in colour, and how
-// far that is, squared.
+// far that is, squared; deep in a patch of lost pixels loose, and how far the
+// nearest flat of all.
 func (e *edger) distance(i int) (uint8, int32) {
 	p := e.grade.tone(e.pix[i])
 	base, least := loose, int32(1<<30)
@@ -84,8 +117,8 @@ func (e *edger) distance(i int) (uint8, int32) {
 			}
 		}
 	}
-	if base == loose {
-		least = 0
+	for l := 0; base == loose && l < e.n; l++ {
+		least = min(least, p.apart2(&e.tones[l]))
 	}
 	return base, least
 }
@@ -97,7 +130,11 @@ func (e *edger) nextHair(left []hair) (leaf, []hair, bool) {
 	most := int32(4 * e.mix * e.mix)
 	var same, rest []hair
 	for _, h := range left {
-		if _, off := share(&h.t, &tip.t, &e.tones[h.base]); off <= most {
+		off := h.t.apart2(&tip.t)
+		if h.base != loose {
+			_, off = share(&h.t, &tip.t, &e.tones[h.base])
+		}
+		if off <= most {
 			same = append(same, h)
 		} else {
 			rest = append(rest, h)
@@ -114,7 +151,20 @@ func (e *edger) nextHair(left []hair) (leaf, []hair, bool) {
 	for c := range sum {
 		sum[c] /= float64(n)
 	}
-	return leafOf(rgbOf(sum)), rest, true
+	l := leafOf(rgbOf(sum))
+	return l, rest, e.unknown(&l)
+}
+
+// unknown is true for a colour that is not nearly that of a flat: beside a
+// strong edge JPEG rings past both colours.
+func (e *edger) unknown(l *leaf) bool {
+	t := e.grade.toneOf(l.rgb)
+	for k := 0; k < e.n; k++ {
+		if t.apart2(&e.tones[k]) <= int32(4*e.mix*e.mix) {
+			return false
+		}
+	}
+	return true
 }
 
 // learn adds leaves and explains with them what was lost.

@@ -2,6 +2,7 @@ package reduce
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"badgewright/reduce/colour"
@@ -22,12 +23,16 @@ const (
 	// grouped as a painting.
 	mostLeaves = 48
 	// tailRadius, in radii, and tailShare: a small peak so near a great one is
-	// its stain, unless it has solid places of its own.
+	// its stain, unless tailSolid of it is solid.
 	tailRadius = 1.8
 	tailShare  = 0.04
+	tailSolid  = 0.35
 	// bandSolid is the share of a peak's pixels that must be solid: bands along
 	// soft edges have fewer.
 	bandSolid = 0.03
+	// plainSolid is the share from which a colour stands although it lies
+	// between two others: the mixes along an edge never gather like that.
+	plainSolid = 0.05
 )
 
 const (
@@ -65,20 +70,22 @@ func (s *survey) flatsOf(peaks []peak) ([]leaf, []uint8) {
 	return leaves, of
 }
 
-// hostOf returns the greater peak whose stain this one is, or -1.
+// hostOf returns the nearest greater peak whose stain this one is, or -1.
 func (s *survey) hostOf(peaks []peak, kept []int, k int) int {
 	p := &peaks[k]
-	r := trusts[s.grade].radius * tailRadius
+	at, least := -1, math.Inf(1)
 	for _, j := range kept {
-		q := &peaks[j]
-		d := q.lab.Distance2(p.lab)
-		if d < trusts[s.grade].radius*trusts[s.grade].radius {
-			return j
+		if d := peaks[j].lab.Distance2(p.lab); d < least {
+			at, least = j, d
 		}
-		near := d < r*r
-		if near && s.grade != exact && float64(p.n) < tailShare*float64(q.n) && float64(p.solid) < 0.35*float64(p.n) {
-			return j
-		}
+	}
+	if at < 0 {
+		return -1
+	}
+	own, tail := trusts[s.grade].radius, trusts[s.grade].radius*tailRadius
+	stain := s.grade != exact && float64(p.n) < tailShare*float64(peaks[at].n) && float64(p.solid) < tailSolid*float64(p.n)
+	if least < own*own || stain && least < tail*tail {
+		return at
 	}
 	return -1
 }
@@ -92,7 +99,7 @@ func (s *survey) standsAlone(peaks []peak, kept []int, k int) bool {
 	if p.solid < least || float64(p.solid) < bandSolid*float64(p.n) {
 		return false
 	}
-	return float64(p.solid) >= 0.25*float64(p.n) || !s.mixOfTwo(peaks, kept, p)
+	return float64(p.solid) >= plainSolid*float64(p.n) || !s.mixOfTwo(peaks, kept, p)
 }
 
 // unlike is true when a peak is far from the ground and every greater peak.

@@ -67,35 +67,84 @@ func (a *Analysis) blendOf(k int) int {
 const blendFar = 0.14
 
 // thinOut merges enamel flats until at most count are left: the steps of soft
-// gradients first, then whatever loses least. The order does not depend on
-// count, so counts are nested: every boundary at one count is there at the next.
+// gradients first, then colours too slight to count, then whatever loses least.
+// The order does not depend on count, so counts are nested: every boundary at
+// one count is there at the next.
 func (d *desk) thinOut(count int) []twig {
 	twigs := d.twigs()
 	for enamels(twigs) > count {
-		a, b, mean := cheapestBlend(twigs)
+		a, b, mean := slightest(twigs, d.a.painted)
 		if a < 0 {
 			a, b, mean = cheapest(twigs, d.a.painted)
 		}
 		if a < 0 {
 			break
 		}
-		twigs[a] = merged(twigs[a], twigs[b], mean)
-		twigs = append(twigs[:b], twigs[b+1:]...)
+		twigs = joined(twigs, a, b, mean)
 	}
 	return twigs
 }
 
-// plain merges only the steps of gradients: what an artist would count.
+// plain merges only what an artist would not count: the steps of gradients
+// and the slightest colours.
 func (d *desk) plain() []twig {
 	twigs := d.twigs()
 	for {
-		a, b, _ := cheapestBlend(twigs)
+		a, b, mean := slightest(twigs, d.a.painted)
 		if a < 0 {
 			return twigs
 		}
-		twigs[a] = merged(twigs[a], twigs[b], true)
-		twigs = append(twigs[:b], twigs[b+1:]...)
+		twigs = joined(twigs, a, b, mean)
 	}
+}
+
+func joined(twigs []twig, a, b int, mean bool) []twig {
+	twigs[a] = merged(twigs[a], twigs[b], mean)
+	return append(twigs[:b], twigs[b+1:]...)
+}
+
+// slightest returns the next two flats that are one to an artist's eye, as
+// cheapest does.
+func slightest(twigs []twig, painted bool) (at, to int, mean bool) {
+	if at, to, mean = cheapestBlend(twigs); at >= 0 || painted {
+		return at, to, mean
+	}
+	total := 0.0
+	for i := range twigs {
+		total += twigs[i].area
+	}
+	least := math.Inf(1)
+	pairs(twigs, func(a, b int, s, t *twig) {
+		if slight(twigs, a, total) || slight(twigs, b, total) {
+			if c := s.lab.Distance2(t.lab); c < least {
+				at, to, least = a, b, c
+			}
+		}
+	})
+	return at, to, false
+}
+
+const (
+	// plainShare is the share of the drawing below which a colour is not
+	// counted unless it stands out.
+	plainShare = 0.0006
+	// standsOut is the distance, in OKLab, from every larger colour at which
+	// a small one still counts.
+	standsOut = 0.15
+)
+
+// slight is true for a small colour much like a larger one.
+func slight(twigs []twig, i int, total float64) bool {
+	t := &twigs[i]
+	if t.kept || t.area >= plainShare*total {
+		return false
+	}
+	for j := range twigs {
+		if twigs[j].area > t.area && twigs[j].lab.Distance2(t.lab) < standsOut*standsOut {
+			return true
+		}
+	}
+	return false
 }
 
 func enamels(twigs []twig) int {

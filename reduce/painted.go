@@ -13,12 +13,14 @@ const (
 	paintedLeaves = 32
 	// paintedRounds of moving the groups' middles; by then they rest.
 	paintedRounds = 10
-	// leastFlat is the share of the drawing, in parts of 100, that must lie in
-	// true flats; less, and it is a painting.
-	leastFlat = 40
-	// paintedSpeck is the island, in pixels of a 1600 px drawing, that a
-	// painting's grain makes and no artist would draw.
-	paintedSpeck = 60
+	// leastFlat is the share of the drawing, in parts of 100, that must lie
+	// calm in flats, and mostLost what no mix of flats may leave unexplained;
+	// else it is a painting. A tiny icon is mostly edge, yet all explained.
+	leastFlat = 12
+	mostLost  = 12
+	// paintedSpeck is the part of the picture, one in so many, below which an
+	// island is a painting's grain that no artist would draw.
+	paintedSpeck = 40000
 )
 
 // paintedPeaks groups all colours of a drawing without flats: the library's

@@ -89,23 +89,24 @@ func (s *survey) takes() []uint8 {
 }
 
 // follow gives every pixel its leaf, or regroups the drawing as a painting
-// when the flats hold too little of it.
+// when its flats do not explain it.
 func (a *Analysis) follow(s *survey, leaves []leaf, label []uint8) {
-	if len(leaves) == 0 || len(leaves) > mostLeaves || 100*inFlats(label) < leastFlat*inDrawing(label) {
-		a.painted = true
-		a.leaves, a.f = s.paint()
-		e := &edger{survey: s, trust: trusts[wandering], f: a.f}
-		e.speck = paintedSpeck
-		e.grade = wandering
-		e.unspeck()
-		a.blend = alone(len(a.leaves))
+	drawn := inDrawing(label)
+	if len(leaves) == 0 || len(leaves) > mostLeaves || 100*inFlats(label) < leastFlat*drawn {
+		a.paint(s)
 		return
 	}
 	a.blend = blends(leaves, label, s)
 	e := newEdger(s, leaves, label)
-	lost := e.settleEdges()
-	found := e.hairlines(lost)
+	found := e.patches(e.settleEdges())
 	e.learn(found)
+	hair := e.hairlines(e.open)
+	e.learn(hair)
+	found = append(found, hair...)
+	if 100*len(e.open) > mostLost*drawn {
+		a.paint(s)
+		return
+	}
 	copy(e.grip, e.f.label)
 	e.sweep((*edger).nearestAt)
 	e.unspeck()
@@ -114,6 +115,16 @@ func (a *Analysis) follow(s *survey, leaves []leaf, label []uint8) {
 	for k := len(a.blend); k < len(a.leaves); k++ {
 		a.blend = append(a.blend, k)
 	}
+}
+
+// paint groups the drawing as a painting.
+func (a *Analysis) paint(s *survey) {
+	a.painted = true
+	a.leaves, a.f = s.paint()
+	e := &edger{survey: s, trust: trusts[s.grade], f: a.f}
+	e.speck = 1 + len(s.pix)/paintedSpeck
+	e.unspeck()
+	a.blend = alone(len(a.leaves))
 }
 
 func inFlats(label []uint8) int {

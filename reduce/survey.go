@@ -33,23 +33,27 @@ type trust struct {
 	radius float64 // how far from its colour a flat's pixels lie
 	pure   int     // greatest difference of an unmixed pixel beside its flat
 	mix    int     // greatest distance of a mixed pixel from the line between two flats
-	reach  int     // how far away the two flats of a mixed pixel may begin, px
 	speck  int     // an island of fewer pixels is no area
 }
 
 var trusts = [...]trust{
-	exact:     {calm: 2, radius: 0.012, pure: 3, mix: 10, reach: 1, speck: 3},
-	wandering: {calm: 9, radius: 0.020, pure: 10, mix: 26, reach: 2, speck: 14},
-	grainy:    {calm: 10, radius: 0.034, pure: 14, mix: 34, reach: 3, speck: 30},
+	exact:     {calm: 2, radius: 0.012, pure: 3, mix: 10, speck: 3},
+	wandering: {calm: 9, radius: 0.020, pure: 10, mix: 26, speck: 14},
+	grainy:    {calm: 10, radius: 0.034, pure: 14, mix: 34, speck: 30},
 }
 
 const (
 	// wanderFew is the share of calm pairs, in parts of 1000, that may differ
 	// a little in a clean drawing; JPEG has far more.
 	wanderFew = 30
-	// wanderMost is the difference that three quarters of a JPEG's pixels stay
-	// within, its flats being still: more is the grain of a camera.
-	wanderMost = 5
+	// wanderMost is the middle of all small steps that a still flat stays
+	// within; the grain of a camera moves every pixel further.
+	wanderMost = 2
+	// stillFew is the share of small steps, in parts of 100, that are none at
+	// all: in grain hardly any, in the flats of the worst JPEG four in ten.
+	stillFew = 20
+	// edgeSmall: for so many great steps a smoothed edge has a small one too.
+	edgeSmall = 8
 	// smallStep is the difference up to which a step is taken for stain, not edge.
 	smallStep = 12
 )
@@ -147,21 +151,22 @@ func gradeOf(steps, back []uint8) grade {
 			count[s]++
 		}
 	}
-	small, all := 0, 0
-	for s := 0; s <= smallStep; s++ {
-		all += count[s]
-		if s > 0 {
-			small += count[s]
+	small, all, big := 0, 0, 0
+	for s, n := range count {
+		switch {
+		case s > smallStep:
+			big += n
+		case s > 0:
+			small += n
+			fallthrough
+		default:
+			all += n
 		}
 	}
-	n := all
-	for s := smallStep + 1; s < 256; s++ {
-		n += count[s]
-	}
 	switch {
-	case n > 0 && quantile(&count, n, 3, 4) > wanderMost:
+	case 100*count[0] < stillFew*all && quantile(&count, all, 1, 2) > wanderMost:
 		return grainy
-	case 1000*small > wanderFew*all:
+	case 1000*(small-big/edgeSmall) > wanderFew*all:
 		return wandering
 	}
 	return exact
