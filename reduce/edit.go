@@ -27,8 +27,9 @@ type Edit struct {
 	Name   string       `json:"name,omitempty"`
 	X      float64      `json:"x,omitempty"`
 	Y      float64      `json:"y,omitempty"`
-	// Count is the number of enamels shown when a split was made: the area
-	// touched is the one seen at that count.
+	// Count is the number of enamels shown when the edit was made: a split takes
+	// the area seen at that count; a role or a join goes to all that the flat
+	// held at that count. 0 means the finest flats.
 	Count int `json:"count,omitempty"`
 }
 

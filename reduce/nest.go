@@ -130,7 +130,7 @@ const (
 	plainShare = 0.0006
 	// standsOut is the distance, in OKLab, from every larger colour at which
 	// a small one still counts.
-	standsOut = 0.15
+	standsOut = 0.08
 )
 
 // slight is true for a small colour much like a larger one.
