@@ -11,9 +11,4 @@ require (
 	golang.org/x/image v0.47.0
 )
 
-require (
-	github.com/inconshreveable/mousetrap v1.0.0 // indirect
-	github.com/spf13/cobra v0.0.5 // indirect
-	github.com/spf13/pflag v1.0.3 // indirect
-	go.yaml.in/yaml/v3 v3.0.5 // indirect
-)
+require go.yaml.in/yaml/v3 v3.0.5 // indirect
