@@ -105,8 +105,10 @@ function SpotCard({ room }: { room: Room }) {
   const check = s.shown.value?.check;
   if (!spot || !check || s.turned.value) return null;
   const close = () => (s.spot.value = undefined);
+  // An edit speaks of the colours as they are shown, so it goes with their count.
+  const count = s.shownDesign.value?.colours ?? check.flats.count;
   const edit = (e: Edit, what: string, shut = false) => {
-    s.change((p) => withEdit(p, e), what);
+    s.change((p) => withEdit(p, { ...e, count }), what);
     if (shut) close();
   };
   if (spot.kind === 'flat') {
@@ -115,8 +117,7 @@ function SpotCard({ room }: { room: Room }) {
     const work = spot.work;
     const split = () => {
       if (!work) return;
-      const count = s.shownDesign.value?.colours ?? check.flats.count;
-      edit({ op: 'split', flat: flat.id, x: work.x / check.flats.w, y: work.y / check.flats.h, count }, `Split an area off ${flat.name}`, true);
+      edit({ op: 'split', flat: flat.id, x: work.x / check.flats.w, y: work.y / check.flats.h }, `Split an area off ${flat.name}`, true);
     };
     return (
       <Popover key={`flat${flat.id}`} at={spot} room={room} title={flat.name} onClose={close}>
