@@ -63,7 +63,7 @@ export interface Edit {
   name?: string;
   x?: number;
   y?: number;
-  /** Count is the number of enamels shown when a split was made: the area touched is the one seen at that count. */
+  /** Count is the number of enamels shown when the edit was made: a split takes the area seen at that count; a role or a join goes to all that the flat held at that count. 0 means the finest flats. */
   count?: number;
 }
 

@@ -143,6 +143,24 @@ describe('a crash', () => {
   });
 });
 
+describe('the answers', () => {
+  it('hold a value wherever their types promise one', async () => {
+    const drawing = picked.project.order.designs[0].drawings[0].id;
+    const asks = { hello: {}, ground: { drawing, ground: 'none' }, flats: { drawing, options: { count: 4, edits: [] } }, buys: { picked }, check: { picked }, quote: { picked }, picture: { picked, view: 'flat', longSide: 64 }, touch: { picked, x: 5, y: 5 } };
+    for (const [name, ask] of Object.entries(asks)) {
+      const { answer, failure } = await call(d, name, ask);
+      assert.equal(failure, undefined, name);
+      assert.deepEqual(nulls(answer, name), [], 'a list that is nil in Go is null here');
+    }
+  });
+});
+
+/** Places of an answer that hold null. */
+function nulls(value, path) {
+  if (value === null) return [path];
+  return typeof value === 'object' ? Object.entries(value).flatMap(([k, v]) => nulls(v, `${path}.${k}`)) : [];
+}
+
 describe('the queue', () => {
   it('answers the newest of a lane and drops those between', async () => {
     const kinds = await d.evaluate(async (p) => {
