@@ -18,13 +18,13 @@ func main() {
 		fmt.Fprintln(os.Stderr, "gen: say which file to write, as in: go run ./wasm/wire/gen web/src/engine/wire.gen.ts")
 		os.Exit(2)
 	}
-	if err := run(os.Args[1]); err != nil {
+	if err := write(os.Args[1]); err != nil {
 		fmt.Fprintln(os.Stderr, "gen:", err)
 		os.Exit(1)
 	}
 }
 
-func run(path string) error {
+func write(path string) error {
 	text, err := Generate(".", wire.Calls, wire.Project{}, wire.Failure{})
 	if err != nil {
 		return err
