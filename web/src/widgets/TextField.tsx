@@ -1,6 +1,6 @@
 // Fields that are typed into and take effect on Enter or on leaving; what
 // cannot be read is said, and the value before stays.
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 
 export interface TextFieldProps {
   label: string;
@@ -18,12 +18,16 @@ export function TextField(p: TextFieldProps) {
   const id = useId();
   const [text, setText] = useState(p.value);
   const [complaint, setComplaint] = useState<string>();
+  // What is half typed outlives an answer that comes in meanwhile.
+  const typing = useRef(false);
   useEffect(() => {
+    if (typing.current) return;
     setText(p.value);
     setComplaint(undefined);
   }, [p.value]);
 
   const commit = () => {
+    typing.current = false;
     if (text === p.value) return setComplaint(undefined);
     const c = p.onSet(text);
     setComplaint(c);
@@ -31,6 +35,7 @@ export function TextField(p: TextFieldProps) {
   const key = (e: KeyboardEvent) => {
     if (e.key === 'Enter') commit();
     if (e.key === 'Escape') {
+      typing.current = false;
       setText(p.value);
       setComplaint(undefined);
     }
@@ -47,7 +52,10 @@ export function TextField(p: TextFieldProps) {
           autofocus={p.autofocus}
           aria-invalid={complaint ? true : undefined}
           aria-describedby={complaint ? `${id}-c` : undefined}
-          onInput={(e) => setText(e.currentTarget.value)}
+          onInput={(e) => {
+            typing.current = true;
+            setText(e.currentTarget.value);
+          }}
           onBlur={commit}
           onKeyDown={key}
         />

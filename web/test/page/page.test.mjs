@@ -117,6 +117,7 @@ describe('the count of colours', () => {
 
 describe('the size', () => {
   it('typed in the dimension line becomes the size, in mm and inches', async () => {
+    await ready(d);
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '48');
     await d.waitFor(() => /\b48\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
