@@ -188,9 +188,7 @@ async function large(address) {
   }
 }
 
-/** Memory, in MB, that the tab's own process alone holds (proportional set
- * size less what it shares with the browser would need its map; this is its
- * private part, from the system's own account). */
+/** Memory, in MB, that the tab's process holds for itself alone, by the system's own account. */
 function tabMemory(d) {
   const children = execFileSync('ps', ['-eo', 'pid=,args='], { encoding: 'utf8' }).split('\n').filter((l) => l.includes('--type=renderer') && l.includes(profileOf(d)));
   let most = 0;
