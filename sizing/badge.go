@@ -31,24 +31,54 @@ func Outline(s *reduce.Separation) (box [4]float64, ok bool) {
 	solid := s.Solid()
 	x0, y0, x1, y1 := float64(s.W), float64(s.H), 0.0, 0.0
 	for y := 0; y < s.H; y++ {
-		row := y * s.W
-		for x := 0; x < s.W; x++ {
-			i := row + x
-			l, o := s.Labels[i], s.Beside[i]
-			if !solid[l] && !solid[o] {
-				continue
-			}
-			c := s.CoverOf(i, solid)
-			if c < 1.0/255 {
-				continue
-			}
-			ok = true
-			x0, x1 = min(x0, float64(x)+1-c), max(x1, float64(x)+c)
-			y0, y1 = min(y0, float64(y)+1-c), max(y1, float64(y)+c)
+		left, right, most := rowEnds(s, y, solid)
+		if most == 0 {
+			continue
 		}
+		ok = true
+		x0, x1 = min(x0, left), max(x1, right)
+		y0, y1 = min(y0, float64(y)+1-most), max(y1, float64(y)+most)
 	}
 	return [4]float64{x0, y0, x1, y1}, ok
 }
+
+// rowEnds returns where the solid part of a row begins and ends, and the
+// greatest cover in it (0 when none is solid). What lies between the ends
+// cannot widen the box, and full cover cannot be passed, so most rows are read
+// only at their ends.
+func rowEnds(s *reduce.Separation, y int, solid *[256]bool) (left, right, most float64) {
+	row := y * s.W
+	cover := func(x int) float64 {
+		i := row + x
+		if !solid[s.Labels[i]] && !solid[s.Beside[i]] {
+			return 0
+		}
+		return s.CoverOf(i, solid)
+	}
+	a, b := 0, s.W-1
+	for ; a <= b; a++ {
+		if c := cover(a); c >= leastCover {
+			left, most = float64(a)+1-c, c
+			break
+		}
+	}
+	if a > b {
+		return 0, 0, 0
+	}
+	for ; b >= a; b-- {
+		if c := cover(b); c >= leastCover {
+			right, most = float64(b)+c, max(most, c)
+			break
+		}
+	}
+	for x := a + 1; x < b && most < 1; x++ {
+		most = max(most, cover(x))
+	}
+	return left, right, most
+}
+
+// leastCover is the least cover that counts as solid: one step of 255.
+const leastCover = 1.0 / 255
 
 // ScaleFor returns the scale at which the box has the size, by its measure.
 func ScaleFor(box [4]float64, s Size) unit.PxPerMM {

@@ -2,6 +2,7 @@ package sizing
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -83,5 +84,42 @@ func TestPlatingsHaveNamesOfTheirOwn(t *testing.T) {
 		assert.False(t, seen[p.ID], p.ID)
 		assert.NotEmpty(t, p.Name)
 		seen[p.ID] = true
+	}
+}
+
+// plainOutline looks at every pixel: the slow twin of Outline.
+func plainOutline(s *reduce.Separation) (box [4]float64, ok bool) {
+	solid := s.Solid()
+	box = [4]float64{float64(s.W), float64(s.H), 0, 0}
+	for i := range s.Labels {
+		c := s.CoverOf(i, solid)
+		if c < leastCover {
+			continue
+		}
+		x, y := float64(i%s.W), float64(i/s.W)
+		ok = true
+		box = [4]float64{min(box[0], x+1-c), min(box[1], y+1-c), max(box[2], x+c), max(box[3], y+c)}
+	}
+	return box, ok
+}
+
+func TestOutlineIsThatOfEveryPixel(t *testing.T) {
+	const seed = 7
+	t.Logf("seed %d", seed)
+	r := rand.New(rand.NewPCG(seed, seed))
+	for range 2000 {
+		s := reduce.NewSeparation(1+r.IntN(6), 1+r.IntN(6))
+		s.Flats = []reduce.Flat{{Role: reduce.Enamel}, {Role: reduce.CutOut}}
+		kinds := []uint8{0, 1, reduce.None, reduce.None}
+		for i := range s.Labels {
+			s.Labels[i], s.Beside[i] = kinds[r.IntN(4)], kinds[r.IntN(4)]
+			s.Cover[i] = uint8(128 + r.IntN(128))
+		}
+		want, wantOK := plainOutline(s)
+		got, ok := Outline(s)
+		assert.Equal(t, wantOK, ok)
+		if ok {
+			assert.Equal(t, want, got)
+		}
 	}
 }
