@@ -1,14 +1,13 @@
 package calls
 
-import (
-	"badgewright/sizing"
-	"badgewright/sizing/fastener"
-	"badgewright/sizing/unit"
-)
+import "badgewright/sizing/fastener"
 
-// backOf says how many posts a design gets, and where. The silhouette is that
+// back says how many posts the design gets, and where. The silhouette is that
 // of the flat drawing: recipes build inside it.
-func (s *Session) backOf(d *sizing.Design, b *base, scale unit.PxPerMM) (fastener.Advice, error) {
-	badge := &sizing.Badge{Sep: b.sep, Scale: scale, Outline: b.box}
-	return fastener.Advise(badge, d.Base, d.Thickness, d.Posts)
+func (u *subject) back() (fastener.Advice, error) {
+	b, err := u.drawn()
+	if err != nil {
+		return fastener.Advice{}, err
+	}
+	return fastener.Advise(b, u.design.Base, u.design.Thickness, u.design.Posts)
 }

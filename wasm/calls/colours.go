@@ -3,7 +3,6 @@ package calls
 import (
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
-	"badgewright/sizing"
 	"badgewright/sizing/fit"
 	"badgewright/wasm/wire"
 )
@@ -41,31 +40,18 @@ func enamels(s *reduce.Separation) int {
 
 // buys says, for every count of enamels, what is lost to the eye and what it costs.
 func buys(s *Session, job Job, ask wire.BuysAsk) (Reply, error) {
-	d, v, err := picked(&ask.Picked)
+	u, err := s.subject(&ask.Picked, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	o, b, _, err := s.designBase(d, job.Progress)
+	losses, err := u.opened.found.Losses(u.design.Edits)
 	if err != nil {
 		return Reply{}, err
 	}
-	scale, err := scaleOf(d, b)
+	list, item, err := u.priced()
 	if err != nil {
 		return Reply{}, err
 	}
-	losses, err := o.found.Losses(d.Edits)
-	if err != nil {
-		return Reply{}, err
-	}
-	list, err := listOf(&ask.Picked.Project)
-	if err != nil {
-		return Reply{}, err
-	}
-	back, err := s.backOf(d, b, scale)
-	if err != nil {
-		return Reply{}, err
-	}
-	item := fit.Item(d, v, &sizing.Badge{Sep: b.sep, Scale: scale, Outline: b.box}, back.Chosen)
 	answer := wire.Buys{Included: list.Included, Rows: []wire.Buy{}}
 	for _, r := range fit.Buys(list, item, losses) {
 		answer.Rows = append(answer.Rows, wire.Buy{

@@ -4,7 +4,6 @@ import (
 	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/fit"
-	"badgewright/sizing/run"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
 )
@@ -12,42 +11,32 @@ import (
 // check gives everything that follows from a picked version: flats, trouble
 // spots, posts and price.
 func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
-	d, v, err := picked(&ask.Picked)
+	u, err := s.subject(&ask.Picked, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	_, b, key, err := s.designBase(d, job.Progress)
+	drawn, err := u.base.widths(job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	drawn, err := b.widths(job.Progress)
+	k, err := u.measured(job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	k, err := s.strike(d, b, key)
+	back, err := u.back()
 	if err != nil {
 		return Reply{}, err
 	}
-	if err := k.widths(job.Progress); err != nil {
-		return Reply{}, err
-	}
-	back, err := s.backOf(d, b, k.badge.Scale)
-	if err != nil {
-		return Reply{}, err
-	}
-	findings := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, d.Limits)...) // a list on the wire, even when empty
-	holds := drawn.HoldsFrom(b.box, d.Size.By, d.Limits)
+	size, limits := u.design.Size, u.design.Limits
+	findings := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, limits)...) // a list on the wire, even when empty
+	holds := drawn.HoldsFrom(u.base.box, size.By, limits)
 	answer := wire.Check{
-		Flats: recoloured(flatsOf(b), v), W: k.badge.Width(), H: k.badge.Height(),
-		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: b.box,
+		Flats: recoloured(flatsOf(u.base), u.version), W: k.badge.Width(), H: k.badge.Height(),
+		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: u.base.box,
 		Findings: findings, HoldsFrom: holds, Back: back,
 	}
-	answer.Verdict, answer.Words = fit.Verdict(findings, d.Size, holds)
-	list, err := listOf(&ask.Picked.Project)
-	if err == nil {
-		answer.Quote, err = run.Price(list, []run.Item{fit.Item(d, v, k.badge, back.Chosen)})
-	}
-	if err != nil {
+	answer.Verdict, answer.Words = fit.Verdict(findings, size, holds)
+	if answer.Quote, err = u.quote(); err != nil {
 		answer.QuoteProblem = err.Error()
 	}
 	return Reply{Answer: answer}, nil
@@ -65,19 +54,12 @@ func (k *struck) widths(p reduce.Progress) error {
 
 // touch says what lies under a place of the picture.
 func touch(s *Session, job Job, ask wire.TouchAsk) (Reply, error) {
-	d, _, err := picked(&ask.Picked)
+	u, err := s.subject(&ask.Picked, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	_, b, key, err := s.designBase(d, job.Progress)
+	k, err := u.measured(job.Progress)
 	if err != nil {
-		return Reply{}, err
-	}
-	k, err := s.strike(d, b, key)
-	if err != nil {
-		return Reply{}, err
-	}
-	if err := k.widths(job.Progress); err != nil {
 		return Reply{}, err
 	}
 	t := k.measured.At(ask.X, ask.Y)

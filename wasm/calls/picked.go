@@ -3,21 +3,82 @@ package calls
 import (
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/fit"
 	"badgewright/sizing/run"
 	"badgewright/wasm/wire"
 )
 
-// picked finds the design and the version a request speaks of.
-func picked(p *wire.Picked) (*sizing.Design, *sizing.Version, error) {
+// subject is the picked version that a request speaks of, and its flat drawing.
+type subject struct {
+	session *Session
+	project *wire.Project
+	design  *sizing.Design
+	version *sizing.Version
+	opened  *opened
+	base    *base
+	key     string // of the base
+}
+
+// subject finds the picked design and version and reduces its drawing.
+func (s *Session) subject(p *wire.Picked, progress reduce.Progress) (*subject, error) {
 	designs := p.Project.Order.Designs
 	if p.Design < 0 || p.Design >= len(designs) {
-		return nil, nil, &reduce.Refusal{What: "This order has no such design."}
+		return nil, &reduce.Refusal{What: "This order has no such design."}
 	}
 	d := &designs[p.Design]
 	if p.Version < 0 || p.Version >= len(d.Versions) {
-		return nil, nil, &reduce.Refusal{What: "This design has no such version."}
+		return nil, &reduce.Refusal{What: "This design has no such version."}
 	}
-	return d, &d.Versions[p.Version], nil
+	if len(d.Drawings) == 0 {
+		return nil, &reduce.Refusal{What: "This design has no drawing yet.", Do: "Choose, paste or photograph one."}
+	}
+	ref := d.Drawings[len(d.Drawings)-1]
+	o, err := s.drawing(ref.ID, ref.Ground, progress)
+	if err != nil {
+		return nil, err
+	}
+	b, key, err := s.baseOf(o, reduce.Options{Count: d.Colours, Edits: d.Edits})
+	if err != nil {
+		return nil, err
+	}
+	return &subject{s, &p.Project, d, &d.Versions[p.Version], o, b, key}, nil
+}
+
+// drawn is the flat drawing at the design's size, before any recipe.
+func (u *subject) drawn() (*sizing.Badge, error) {
+	scale, err := scaleOf(u.design, u.base)
+	if err != nil {
+		return nil, err
+	}
+	return &sizing.Badge{Sep: u.base.sep, Scale: scale, Outline: u.base.box}, nil
+}
+
+// struck is the design with its recipes applied.
+func (u *subject) struck() (*struck, error) {
+	return u.session.strike(u.design, u.base, u.key)
+}
+
+// measured is what is struck, with its widths.
+func (u *subject) measured(p reduce.Progress) (*struck, error) {
+	k, err := u.struck()
+	if err != nil {
+		return nil, err
+	}
+	return k, k.widths(p)
+}
+
+// priced is the price list in use and the picked version as an item of it.
+func (u *subject) priced() (run.PriceList, run.Item, error) {
+	list, err := listOf(u.project)
+	if err != nil {
+		return run.PriceList{}, run.Item{}, err
+	}
+	b, err := u.drawn()
+	if err != nil {
+		return run.PriceList{}, run.Item{}, err
+	}
+	back, err := u.back()
+	return list, fit.Item(u.design, u.version, b, back.Chosen), err
 }
 
 // listOf finds the price list in use.

@@ -120,20 +120,6 @@ func (b *base) widths(p reduce.Progress) (*wall.Measured, error) {
 	return b.measured, nil
 }
 
-// designBase returns the flat drawing of a design.
-func (s *Session) designBase(d *sizing.Design, p reduce.Progress) (*opened, *base, string, error) {
-	if len(d.Drawings) == 0 {
-		return nil, nil, "", &reduce.Refusal{What: "This design has no drawing yet.", Do: "Choose, paste or photograph one."}
-	}
-	ref := d.Drawings[len(d.Drawings)-1]
-	o, err := s.drawing(ref.ID, ref.Ground, p)
-	if err != nil {
-		return nil, nil, "", err
-	}
-	b, key, err := s.baseOf(o, reduce.Options{Count: d.Colours, Edits: d.Edits})
-	return o, b, key, err
-}
-
 // strike applies a design's recipes at its size.
 func (s *Session) strike(d *sizing.Design, b *base, baseKey string) (*struck, error) {
 	scale, err := scaleOf(d, b)

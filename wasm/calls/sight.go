@@ -24,19 +24,11 @@ func picture(s *Session, job Job, ask wire.PictureAsk) (Reply, error) {
 			Do:   fmt.Sprintf("Ask for %d to %d px.", leastPicture, greatestPicture),
 		}
 	}
-	d, v, err := picked(&ask.Picked)
+	u, err := s.subject(&ask.Picked, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	o, b, key, err := s.designBase(d, job.Progress)
-	if err != nil {
-		return Reply{}, err
-	}
-	k, err := s.strike(d, b, key)
-	if err != nil {
-		return Reply{}, err
-	}
-	img, err := s.view(&ask, d, v, o, b, k, job.Progress)
+	img, err := u.view(&ask, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
@@ -46,27 +38,34 @@ func picture(s *Session, job Job, ask wire.PictureAsk) (Reply, error) {
 	}, nil
 }
 
-func (s *Session) view(ask *wire.PictureAsk, d *sizing.Design, v *sizing.Version, o *opened, b *base, k *struck, p reduce.Progress) (*sight.Image, error) {
+func (u *subject) view(ask *wire.PictureAsk, p reduce.Progress) (*sight.Image, error) {
+	k, err := u.struck()
+	if err != nil {
+		return nil, err
+	}
 	switch ask.View {
 	case wire.ViewDrawing:
-		return sight.Original(k.badge, o.drawing, ask.LongSide), nil
+		return sight.Original(k.badge, u.opened.drawing, ask.LongSide), nil
 	case wire.ViewFlat:
-		return sight.Flat(k.badge, ask.LongSide, platingOf(v.Plating), recolours(v)), nil
-	case wire.ViewStruck, wire.ViewBack:
-		back, err := s.backOf(d, b, k.badge.Scale)
-		if err != nil {
-			return nil, err
-		}
-		look := sight.Look{
-			Plating: platingOf(v.Plating), Fill: d.Fill, Side: sight.Front, LongSide: ask.LongSide,
-			Posts: back.Posts, Clutch: back.Clutch, Pad: back.Pad, Recolour: recolours(v),
-		}
-		if ask.View == wire.ViewBack {
-			look.Side = sight.Back
-		}
-		return sight.Struck(k.badge, look, p)
+		return sight.Flat(k.badge, ask.LongSide, platingOf(u.version.Plating), recolours(u.version)), nil
+	case wire.ViewStruck:
+		return u.pin(k, sight.Front, ask.LongSide, p)
+	case wire.ViewBack:
+		return u.pin(k, sight.Back, ask.LongSide, p)
 	}
 	return nil, fmt.Errorf("calls: no view is named %q", ask.View)
+}
+
+// pin draws one side in metal and enamel.
+func (u *subject) pin(k *struck, side sight.Side, longSide int, p reduce.Progress) (*sight.Image, error) {
+	back, err := u.back()
+	if err != nil {
+		return nil, err
+	}
+	return sight.Struck(k.badge, sight.Look{
+		Plating: platingOf(u.version.Plating), Fill: u.design.Fill, Side: side, LongSide: longSide,
+		Posts: back.Posts, Clutch: back.Clutch, Pad: back.Pad, Recolour: recolours(u.version),
+	}, p)
 }
 
 // recolours maps flats to the colours that a version gives them.
