@@ -8,7 +8,7 @@ import "math"
 //
 // Seeds are pixels beside the edge; the exact nearest seed centre is found
 // with a column sweep and a lower envelope along rows (Felzenszwalb and
-// Huttenlocher 2012), then the seed is moved onto the edge by its own cover and
+// Huttenlocher 2012), then that centre is moved onto the edge by its own cover and
 // the way its neighbours fall. What this leaves of steps is evened out.
 func edgeDistance(cover []float32, w, h int, far float32) []float32 {
 	rise := columnSweep(cover, w, h)

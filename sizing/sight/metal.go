@@ -153,7 +153,7 @@ const tileSide = 256
 
 func (t *tile) at(x, y int) float32 { return t[(y&(tileSide-1))*tileSide+x&(tileSide-1)] }
 
-// speckle is white noise from an integer hash; the seed is fixed, so that a
+// speckle is white noise from an integer hash; it starts alike, so that a
 // picture is the same every time.
 func speckle(seed uint32) *tile {
 	var t tile

@@ -187,3 +187,14 @@ func TestStopEndsACall(t *testing.T) {
 	assert.True(t, errors.Is(err, ErrStopped))
 	assert.Equal(t, wire.Stopped, FailureOf(err).Kind)
 }
+
+func TestHelloOffersColoursToStartFrom(t *testing.T) {
+	h, _ := ask[wire.Hello](t, NewSession(), "hello", wire.HelloAsk{}, nil)
+	require.Len(t, h.Starting, h.MaxCount)
+	for i, c := range h.Starting {
+		assert.NotEmpty(t, c.Name)
+		for _, o := range h.Starting[:i] {
+			assert.NotEqual(t, o.RGB, c.RGB)
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"badgewright/reduce"
+	"badgewright/reduce/colour"
 	"badgewright/sizing"
 	"badgewright/sizing/run"
 	"badgewright/wasm/wire"
@@ -17,9 +18,19 @@ func hello(_ *Session, _ Job, _ wire.HelloAsk) (Reply, error) {
 		WorkingLongSide: reduce.WorkingLongSide,
 		HeaderBytes:     reduce.HeaderBytes,
 		Platings:        sizing.Platings(),
+		Starting:        startingColours(),
 		Blank:           BlankProject(),
 		Limits:          usualLimits(),
 	}}, nil
+}
+
+// startingColours is as many colours as there can be enamels, named.
+func startingColours() []wire.NamedColour {
+	var all []wire.NamedColour
+	for _, c := range colour.StartingSet(reduce.MaxCount) {
+		all = append(all, wire.NamedColour{Name: colour.Name(c), RGB: c})
+	}
+	return all
 }
 
 // BlankProject is an order with the default price list and one empty design.

@@ -48,10 +48,18 @@ type Hello struct {
 	WorkingLongSide int              `json:"workingLongSide"`
 	HeaderBytes     int              `json:"headerBytes"` // how much of a file the header call wants to see
 	Platings        []sizing.Plating `json:"platings"`
+	// Starting is a set of colours that sit well together, to recolour with.
+	Starting []NamedColour `json:"starting"`
 	// Blank is a project with the default price list and one empty design.
 	Blank Project `json:"blank"`
 	// Limits holds the usual limits: struck soft, struck hard, cast soft, cast hard, in this order.
 	Limits []LimitsFor `json:"limits"`
+}
+
+// NamedColour is a colour and its plain name.
+type NamedColour struct {
+	Name string      `json:"name"`
+	RGB  colour.RGB8 `json:"rgb"`
 }
 
 // LimitsFor is the usual limits for one making and fill.

@@ -76,6 +76,11 @@ const plating = (id: string, name: string, dark: string, mid: string, bright: st
 });
 
 export const HELLO: Hello = {
+  starting: [
+    { name: 'strong reddish orange', rgb: { r: 217, g: 91, b: 75 } },
+    { name: 'light bluish green', rgb: { r: 108, g: 208, b: 190 } },
+    { name: 'strong blue', rgb: { r: 43, g: 95, b: 152 } },
+  ],
   maxCount: 12, workingLongSide: 1600, headerBytes: 65536,
   platings: [
     plating('gold', 'gold', '#7a5414', '#d9ab4a', '#fff1c2'),

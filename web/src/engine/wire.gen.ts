@@ -31,6 +31,12 @@ export interface Plating {
   nickel: boolean;
 }
 
+/** NamedColour is a colour and its plain name. */
+export interface NamedColour {
+  name: string;
+  rgb: RGB8;
+}
+
 /** GroundChoice is how the background is to be found. */
 export type GroundChoice = "auto" | "clear" | "paper" | "none";
 
@@ -229,6 +235,8 @@ export interface Hello {
   /** how much of a file the header call wants to see */
   headerBytes: number;
   platings: Plating[];
+  /** Starting is a set of colours that sit well together, to recolour with. */
+  starting: NamedColour[];
   /** Blank is a project with the default price list and one empty design. */
   blank: Project;
   /** Limits holds the usual limits: struck soft, struck hard, cast soft, cast hard, in this order. */

@@ -1,6 +1,6 @@
 // What can be done with one colour, at the spot.
 import { useState } from 'preact/hooks';
-import type { Edit, Flat, Plating } from '../engine/wire.gen';
+import type { Edit, Flat, NamedColour, Plating } from '../engine/wire.gen';
 import { hexOf, rgbOf } from '../state/project';
 import { Choice, Swatch } from '../widgets/basic';
 import { TextField } from '../widgets/TextField';
@@ -10,6 +10,7 @@ import { ROLE_MEANS, ROLE_WORDS } from '../words/words';
 interface Props {
   flat: Flat;
   others: readonly Flat[];
+  starting: readonly NamedColour[];
   plating: Plating | undefined;
   pieces: number;
   area?: number | undefined;
@@ -33,7 +34,7 @@ export function FlatCard(p: Props) {
       {f.role === 'metal' ? (
         <p class="facts">Drawn in <Swatch rgb={f.rgb} label="the colour drawn" />, it takes the plating{p.plating ? <>: <Swatch rgb={p.plating.mid} /> {p.plating.name}</> : null}.</p>
       ) : (
-        <ColourRow flat={f} onEdit={p.onEdit} />
+        <ColourRow flat={f} starting={p.starting} onEdit={p.onEdit} />
       )}
       <TextField label="name" value={f.name} onSet={(t) => { if (!t.trim()) return 'Give it a name.'; p.onEdit({ op: 'name', flat: f.id, name: t.trim() }, `Renamed to ${t.trim()}`); return undefined; }} />
       <Choice legend="becomes" value={f.role} options={ROLES} onPick={(role) => p.onEdit({ op: 'role', flat: f.id, role }, `${f.name} is now ${ROLE_WORDS[role]}`)} />
@@ -60,7 +61,7 @@ export function FlatCard(p: Props) {
   );
 }
 
-function ColourRow({ flat, onEdit }: { flat: Flat; onEdit: Props['onEdit'] }) {
+function ColourRow({ flat, starting, onEdit }: Pick<Props, 'flat' | 'starting' | 'onEdit'>) {
   const hex = hexOf(flat.rgb);
   const set = (text: string) => {
     const rgb = rgbOf(text);
@@ -69,12 +70,24 @@ function ColourRow({ flat, onEdit }: { flat: Flat; onEdit: Props['onEdit'] }) {
     return undefined;
   };
   return (
-    <div class="colour-row">
-      <label>
-        <span class="field-label">colour</span>
-        <input type="color" value={hex} onChange={(e) => void set(e.currentTarget.value)} />
-      </label>
-      <TextField label="as hex" value={hex} onSet={set} />
-    </div>
+    <>
+      <div class="colour-row">
+        <label>
+          <span class="field-label">colour</span>
+          <input type="color" value={hex} onChange={(e) => void set(e.currentTarget.value)} />
+        </label>
+        <TextField label="as hex" value={hex} onSet={set} />
+      </div>
+      <details class="starting">
+        <summary>colours that go together</summary>
+        <div class="starting-set">
+          {starting.map((c) => (
+            <button key={hexOf(c.rgb)} type="button" aria-label={c.name} title={c.name} onClick={() => void set(hexOf(c.rgb))}>
+              <Swatch rgb={c.rgb} />
+            </button>
+          ))}
+        </div>
+      </details>
+    </>
   );
 }

@@ -122,7 +122,7 @@ function SpotCard({ room }: { room: Room }) {
     return (
       <Popover key={`flat${flat.id}`} at={spot} room={room} title={flat.name} onClose={close}>
         <FlatCard
-          flat={flat} others={check.flats.flats.filter((f) => f.id !== flat.id)} plating={s.plating.value}
+          flat={flat} others={check.flats.flats.filter((f) => f.id !== flat.id)} starting={s.hello.value?.starting ?? []} plating={s.plating.value}
           pieces={check.flats.spots.find((q) => q.flat === flat.id)?.pieces ?? 1}
           area={spot.area} width={spot.width} built={spot.built} canSplit={work !== undefined} onEdit={edit} onSplit={split}
         />
