@@ -139,6 +139,26 @@ func InInches(m MM) string { return strconv.FormatFloat(m.Inches(), 'f', 2, 64) 
 // InBoth prints a size in both measures, mm to a tenth: "32 mm (1.26 in)".
 func InBoth(m MM) string { return InMM(m, 1) + " (" + InInches(m) + ")" }
 
+// Length is a length that is shown: as a number to draw with, and in words.
+type Length struct {
+	MM       MM      `json:"mm"`
+	Inches   float64 `json:"inches"`
+	InMM     string  `json:"inMM"`     // "27.2 mm"
+	InInches string  `json:"inInches"` // "1.07 in"
+}
+
+// finer is the length in mm below which a hundredth of one is shown.
+const finer MM = 10
+
+// Shown returns a length to be shown.
+func Shown(m MM) Length {
+	decimals := 1
+	if m < finer {
+		decimals = 2
+	}
+	return Length{MM: m, Inches: m.Inches(), InMM: InMM(m, decimals), InInches: InInches(m)}
+}
+
 // trimmed prints a number with at most some decimals and no trailing zeros.
 func trimmed(v float64, decimals int) string {
 	s := strconv.FormatFloat(v, 'f', decimals, 64)

@@ -47,7 +47,7 @@ func (s DevicePxPerMM) Check() error {
 }
 
 // GuessScreen is the scale of a screen nobody has checked, from its ratio of
-// device pixels to CSS pixels at no zoom. It must be shown as a guess.
+// device pixels to CSS pixels at no zoom. It must be said to be a guess.
 func GuessScreen(ratio float64) DevicePxPerMM { return DevicePxPerMM(ratio * CSSPxPerMM) }
 
 // CSSPx returns how many CSS pixels show a length at true size, when ratio is
@@ -55,19 +55,4 @@ func GuessScreen(ratio float64) DevicePxPerMM { return DevicePxPerMM(ratio * CSS
 // scale of the visual viewport (1 when nothing is pinched). Both above 0.
 func (s DevicePxPerMM) CSSPx(m MM, ratio, pinch float64) float64 {
 	return float64(m) * float64(s) / (ratio * pinch)
-}
-
-// SameScreen says whether page zoom alone explains that a screen once checked
-// at one size in device pixels now reports another: zoom changes CSS pixels,
-// never device pixels, but browsers round each side to a whole CSS pixel.
-func SameScreen(wasW, wasH, nowW, nowH int, ratio float64) bool {
-	slack := int(ratio) + 1
-	return abs(wasW-nowW) <= slack && abs(wasH-nowH) <= slack
-}
-
-func abs(n int) int {
-	if n < 0 {
-		return -n
-	}
-	return n
 }

@@ -1,0 +1,117 @@
+package unit
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"github.com/shopspring/decimal"
+)
+
+// spaces holds the blanks that people and programs set between digits.
+var spaces = strings.NewReplacer(" ", "", "\u00a0", "", "\u202f", "", "\u2009", "", "'", "", "’", "")
+
+// areaUnits are the spellings of square millimetres, longest first.
+var areaUnits = []string{"sq. mm", "sq mm", "mm^2", "mm²", "mm2"}
+
+// ParseArea reads an area in mm2 as people write it: "0.25", "0,25 mm²". Zero,
+// less, and anything unclear are a *Mistake.
+func ParseArea(text string) (float64, error) {
+	t := strings.ToLower(strings.TrimSpace(text))
+	for _, u := range areaUnits {
+		t = strings.TrimSpace(strings.TrimSuffix(t, u))
+	}
+	const do = `Type one such as "0.25 mm²".`
+	if t == "" {
+		return 0, &Mistake{What: "No area is given.", Do: do}
+	}
+	n, err := parseDecimal(t)
+	if err == nil && !(n > 0) {
+		err = fmt.Errorf("an area is more than nothing.")
+	}
+	if err != nil {
+		return 0, &Mistake{What: fmt.Sprintf("%q cannot be read as an area: %s", strings.TrimSpace(text), err), Do: do}
+	}
+	return n, nil
+}
+
+// grouped3 is a number whose digits are set apart by threes.
+var grouped3 = regexp.MustCompile(`^\d{1,3}([.,]\d{3})+$`)
+
+// ParseCount reads a whole number, 0 or more: "100", "1 000", "1,000". What
+// stands beside the field, such as "pins", may be repeated behind it.
+func ParseCount(text, beside string) (int, error) {
+	t := spaces.Replace(without(text, beside))
+	if grouped3.MatchString(t) {
+		t = strings.NewReplacer(",", "", ".", "").Replace(t)
+	}
+	n, err := strconv.ParseUint(t, 10, 31)
+	switch {
+	case t == "":
+		return 0, &Mistake{What: "No number is given.", Do: "Type a whole one, such as 100."}
+	case err != nil:
+		return 0, &Mistake{What: fmt.Sprintf("%q is not a whole number.", strings.TrimSpace(text)), Do: "Type one such as 100."}
+	}
+	return int(n), nil
+}
+
+// Rates on a price list have at most so many digits before and after the point.
+const (
+	amountWhole = 9
+	amountParts = 6
+)
+
+var (
+	amountForm = regexp.MustCompile(`^\d*([.,]\d*)?$`)
+	// twoWays is "1,250": twelve hundred and fifty, or one and a quarter.
+	twoWays = regexp.MustCompile(`^[1-9]\d{0,2},\d{3}$`)
+)
+
+// ParseAmount reads a rate of a price list, exactly: "1.25", "1,25", "EUR 1.25",
+// "12 %". What stands beside the field, a currency's code or "%", may be
+// repeated; another is a *Mistake, as is less than nothing.
+func ParseAmount(text, beside string) (decimal.Decimal, error) {
+	const do = "Type one such as 1.25."
+	shown := strings.TrimSpace(text)
+	t := spaces.Replace(without(text, beside))
+	whole, parts, _ := strings.Cut(strings.Replace(t, ",", ".", 1), ".")
+	switch {
+	case strings.Trim(t, ".,") == "":
+		return decimal.Zero, &Mistake{What: "No amount is given.", Do: do}
+	case twoWays.MatchString(t):
+		plain := strings.Replace(t, ",", "", 1)
+		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q can mean two things.", shown), Do: fmt.Sprintf("Type %s or %s.", plain, strings.Replace(t, ",", ".", 1))}
+	case !amountForm.MatchString(t):
+		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q cannot be read as an amount.", shown), Do: do}
+	case len(whole) > amountWhole || len(parts) > amountParts:
+		return decimal.Zero, &Mistake{
+			What: fmt.Sprintf("%q has too many digits.", shown),
+			Do:   fmt.Sprintf("Give at most %d before the point and %d behind it.", amountWhole, amountParts),
+		}
+	}
+	return decimal.NewFromString("0" + whole + "." + parts + "0")
+}
+
+// ParseCurrency reads a currency's code, in letters of either case.
+func ParseCurrency(text string) (string, error) {
+	code := strings.ToUpper(strings.TrimSpace(text))
+	if _, ok := MinorDigits(code); !ok {
+		return "", &Mistake{What: fmt.Sprintf("%q is no currency code.", strings.TrimSpace(text)), Do: "Type its three letters, such as EUR."}
+	}
+	return code, nil
+}
+
+// without takes what stands beside a field off the text typed into it.
+func without(text, beside string) string {
+	t := strings.TrimSpace(text)
+	if n := len(beside); n > 0 && len(t) >= n {
+		switch {
+		case strings.EqualFold(t[:n], beside):
+			t = t[n:]
+		case strings.EqualFold(t[len(t)-n:], beside):
+			t = t[:len(t)-n]
+		}
+	}
+	return strings.TrimSpace(t)
+}

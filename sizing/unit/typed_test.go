@@ -1,0 +1,89 @@
+package unit
+
+import (
+	"math/big"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// refused sees that an error is a sentence with what to do.
+func refused(t *testing.T, err error, text string) *Mistake {
+	t.Helper()
+	var m *Mistake
+	require.ErrorAs(t, err, &m, "%q", text)
+	assert.NotEmpty(t, m.What)
+	assert.NotEmpty(t, m.Do)
+	return m
+}
+
+func TestAmountsAsPeopleWriteThem(t *testing.T) {
+	for text, want := range map[string]string{
+		"1.25": "1.25", " 1,25 ": "1.25", "0": "0", "3": "3", ".5": "0.5", "5.": "5", "0,125": "0.125", "1.250": "1.25",
+		"1 250,50": "1250.5", "1'250.5": "1250.5", "12\u00a0345": "12345", "007": "7", "123456789.123456": "123456789.123456",
+		"EUR 1.25": "1.25", "1.25 eur": "1.25", "EUR\u00a01.25": "1.25",
+	} {
+		d, err := ParseAmount(text, "EUR")
+		if assert.NoError(t, err, text) {
+			assert.Equal(t, want, d.String(), text)
+		}
+	}
+	d, err := ParseAmount("12 %", "%")
+	require.NoError(t, err)
+	assert.Equal(t, "12", d.String())
+}
+
+func TestAnAmountIsReadExactly(t *testing.T) {
+	for _, text := range []string{"0.1", "2.675", "123456789.000001", "0.3"} {
+		d, err := ParseAmount(text, "")
+		require.NoError(t, err)
+		want, _ := new(big.Rat).SetString(text) // the standard library's exact fractions
+		assert.Zero(t, want.Cmp(d.Rat()), text)
+	}
+}
+
+func TestUnclearAmountsAreRefusedInWords(t *testing.T) {
+	for _, text := range []string{"", " ", ".", "-1", "free", "1.2.3", "1,2,3", "1e3", "1.2345678", "1234567890", "USD 3", "3 USD", "12 %", "NaN", "EUR"} {
+		_, err := ParseAmount(text, "EUR")
+		refused(t, err, text)
+	}
+	_, err := ParseAmount("1,250", "EUR")
+	assert.Equal(t, `"1,250" can mean two things. Type 1250 or 1.250.`, refused(t, err, "1,250").Error())
+}
+
+func TestCountsAsPeopleWriteThem(t *testing.T) {
+	for text, want := range map[string]int{"100": 100, " 7 ": 7, "0": 0, "1 000": 1000, "1,000": 1000, "1.000.000": 1000000, "50 pins": 50, "12'500": 12500} {
+		n, err := ParseCount(text, "pins")
+		if assert.NoError(t, err, text) {
+			assert.Equal(t, want, n, text)
+		}
+	}
+	for _, text := range []string{"", "ten", "-3", "2.5", "1,5", "1e3", "12 34x", "99999999999", "NaN", "pins", "0x10"} {
+		_, err := ParseCount(text, "pins")
+		refused(t, err, text)
+	}
+}
+
+func TestAreasAsPeopleWriteThem(t *testing.T) {
+	for text, want := range map[string]float64{"0.25": 0.25, "0,25 mm²": 0.25, "1.5mm2": 1.5, "2 sq mm": 2, ".3 MM^2": 0.3} {
+		a, err := ParseArea(text)
+		if assert.NoError(t, err, text) {
+			assert.InDelta(t, want, a, 1e-12, text)
+		}
+	}
+	for _, text := range []string{"", "mm²", "0", "-1", "small", "0.25 mm", "1/4"} {
+		_, err := ParseArea(text)
+		refused(t, err, text)
+	}
+}
+
+func TestCurrenciesAreCodes(t *testing.T) {
+	code, err := ParseCurrency(" eur ")
+	require.NoError(t, err)
+	assert.Equal(t, "EUR", code)
+	for _, text := range []string{"", "€", "EURO", "E1R"} {
+		_, err := ParseCurrency(text)
+		refused(t, err, text)
+	}
+}
