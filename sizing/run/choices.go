@@ -5,75 +5,179 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
 
 // Choice is what one change costs from where the design stands.
 type Choice struct {
-	Key   string `json:"key"` // colour+, colour-, size+, size-, fill, post, quantity
-	What  string `json:"what"`
-	Known bool   `json:"known"` // false when the list has no price for it; Words says why
+	Key  string `json:"key"` // colour+, colour-, size+, size-, fill, post+, post-, quantity
+	What string `json:"what"`
+	// Known is false when the list has no price for it; Why says why.
+	Known bool   `json:"known"`
+	Why   string `json:"why"`
 	// PerPiece and Total are differences, negative when the change saves.
 	PerPiece decimal.Decimal `json:"perPiece"`
 	Total    decimal.Decimal `json:"total"`
-	Words    string          `json:"words"`
+	// The same as shown: "EUR 0.11 more", "the same".
+	PieceSays string `json:"pieceSays"`
+	TotalSays string `json:"totalSays"`
 }
+
+// Sized returns an item at another size, by the measure of the price list: a
+// larger pin may want another post.
+type Sized func(size unit.MM) (Item, error)
 
 // choiceStep is how far a size is moved to show what size costs.
 const choiceStep unit.MM = 3
 
+// mostPosts is the greatest number of posts that a choice speaks of.
+const mostPosts = 3
+
+// change is one step away from an item.
+type change struct {
+	key, what string
+	item      Item
+	err       error
+}
+
 // Choices returns what each change near at hand would cost. It is empty when
 // the item itself cannot be priced.
-func Choices(l PriceList, item Item) []Choice {
+func Choices(l PriceList, item Item, at Sized) []Choice {
+	out := []Choice{}
 	now, err := bill(l, []Item{item})
 	if err != nil {
-		return []Choice{}
+		return out
 	}
-	out := []Choice{}
-	try := func(key, what string, other Item) {
-		out = append(out, weigh(l, now, key, what, other))
-	}
-	with := func(change func(*Item)) Item { o := item; change(&o); return o }
-
-	try("colour+", "one colour more", with(func(o *Item) { o.Enamels++ }))
-	if item.Enamels > 1 {
-		try("colour-", "one colour fewer", with(func(o *Item) { o.Enamels-- }))
-	}
-	size := l.measure(item)
-	try("size+", fmt.Sprintf("%s larger", unit.InMM(choiceStep, 1)), with(func(o *Item) { o.grow((size + choiceStep) / size) }))
-	if size > choiceStep {
-		try("size-", fmt.Sprintf("%s smaller", unit.InMM(choiceStep, 1)), with(func(o *Item) { o.grow((size - choiceStep) / size) }))
-	}
-	switch item.Fill {
-	case sizing.Soft:
-		try("fill", "hard enamel instead of soft", with(func(o *Item) { o.Fill = sizing.Hard }))
-	case sizing.Hard:
-		try("fill", "soft enamel instead of hard", with(func(o *Item) { o.Fill = sizing.Soft }))
-	}
-	if item.Posts > 1 {
-		try("post", "one post instead of "+fmt.Sprint(item.Posts), with(func(o *Item) { o.Posts = 1 }))
-	} else {
-		try("post", "a second post", with(func(o *Item) { o.Posts = 2 }))
-	}
+	changes := append(colourChanges(item), sizeChanges(l, item, at)...)
+	changes = append(changes, fillChanges(item)...)
+	changes = append(changes, postChanges(item)...)
 	if next, ok := l.nextBreak(item.Quantity); ok {
-		try("quantity", pieces(next)+" instead of "+fmt.Sprint(item.Quantity), with(func(o *Item) { o.Quantity = next }))
+		other := item
+		other.Quantity = next
+		changes = append(changes, change{key: "quantity", what: pieces(next) + " instead of " + fmt.Sprint(item.Quantity), item: other})
+	}
+	for _, c := range changes {
+		out = append(out, weigh(l, now, c))
 	}
 	return out
 }
 
-// grow scales both measures of an item; factor is above 0.
-func (it *Item) grow(factor unit.MM) { it.Longest, it.Mean = it.Longest*factor, it.Mean*factor }
-
-func weigh(l PriceList, now Quote, key, what string, other Item) Choice {
-	then, err := bill(l, []Item{other})
-	if err != nil {
-		return Choice{Key: key, What: what, Words: err.Error()}
+// colourChanges are none for a pin without fill: it has no enamel to count.
+func colourChanges(item Item) []change {
+	var all []change
+	if item.Fill == sizing.Unfilled {
+		return all
 	}
-	c := Choice{Key: key, What: what, Known: true}
-	c.PerPiece, c.Total = difference(now, then)
-	c.Words = stepWords(c.PerPiece, c.Total, l.MinorDigits)
+	if item.Enamels < reduce.MaxCount {
+		other := item
+		other.Enamels++
+		all = append(all, change{key: "colour+", what: "one colour more", item: other})
+	}
+	if item.Enamels > 1 {
+		other := item
+		other.Enamels--
+		all = append(all, change{key: "colour-", what: "one colour fewer", item: other})
+	}
+	return all
+}
+
+func sizeChanges(l PriceList, item Item, at Sized) []change {
+	size := l.measure(item)
+	var all []change
+	if size+choiceStep <= sizing.GreatestSize {
+		all = append(all, sizeChange("size+", "larger", item, size+choiceStep, at))
+	}
+	if size-choiceStep >= sizing.LeastSize {
+		all = append(all, sizeChange("size-", "smaller", item, size-choiceStep, at))
+	}
+	return all
+}
+
+func sizeChange(key, word string, item Item, size unit.MM, at Sized) change {
+	c := change{key: key, what: unit.InMM(choiceStep, 1) + " " + word}
+	c.item, c.err = at(size)
+	if c.err == nil && c.item.Posts != item.Posts {
+		c.what += ", which takes " + posts(c.item.Posts)
+	}
 	return c
+}
+
+func fillChanges(item Item) []change {
+	other := item
+	switch item.Fill {
+	case sizing.Soft:
+		other.Fill = sizing.Hard
+		return []change{{key: "fill", what: "hard enamel instead of soft", item: other}}
+	case sizing.Hard:
+		other.Fill = sizing.Soft
+		return []change{{key: "fill", what: "soft enamel instead of hard", item: other}}
+	}
+	return nil
+}
+
+func postChanges(item Item) []change {
+	var all []change
+	for _, step := range []struct {
+		key string
+		by  int
+	}{{"post+", 1}, {"post-", -1}} {
+		other := item
+		other.Posts += step.by
+		if other.Posts < 1 || other.Posts > mostPosts {
+			continue
+		}
+		all = append(all, change{key: step.key, what: fmt.Sprintf("%s instead of %s", posts(other.Posts), number(item.Posts)), item: other})
+	}
+	return all
+}
+
+// number says a small number in a word.
+func number(n int) string {
+	if words := [...]string{"no", "one", "two", "three"}; n >= 0 && n < len(words) {
+		return words[n]
+	}
+	return fmt.Sprint(n)
+}
+
+func posts(n int) string {
+	if n == 1 {
+		return "one post"
+	}
+	return number(n) + " posts"
+}
+
+func weigh(l PriceList, now Quote, c change) Choice {
+	out := Choice{Key: c.key, What: c.what}
+	if c.err != nil {
+		out.Why = c.err.Error()
+		return out
+	}
+	then, err := bill(l, []Item{c.item})
+	if err != nil {
+		out.Why = err.Error()
+		return out
+	}
+	out.Known = true
+	out.PerPiece, out.Total = difference(now, then)
+	out.PieceSays = moreWords(out.PerPiece, l.Currency, placesFor(out.PerPiece, l.MinorDigits))
+	out.TotalSays = moreWords(out.Total, l.Currency, l.MinorDigits)
+	if out.PerPiece.IsZero() && !out.Total.IsZero() {
+		out.PieceSays = "nearly the same"
+	}
+	return out
+}
+
+// moreWords says a difference: "EUR 0.11 more", "EUR 0.24 less", "the same".
+func moreWords(d decimal.Decimal, currency string, digits int) string {
+	switch {
+	case d.IsZero():
+		return "the same"
+	case d.IsNegative():
+		return unit.Money(d.Neg(), currency, digits) + " less"
+	}
+	return unit.Money(d, currency, digits) + " more"
 }
 
 // nextBreak returns the least quantity above the one given at which the unit
@@ -85,52 +189,4 @@ func (l PriceList) nextBreak(quantity int) (from int, ok bool) {
 		}
 	}
 	return 0, false
-}
-
-// More is a larger quantity that costs less in all.
-type More struct {
-	Item     Item            // as it stands
-	Quantity int             // the larger number of pieces
-	Total    decimal.Decimal // of the whole order with it
-	Saves    decimal.Decimal // against the order as it stands, above 0
-}
-
-// CheaperMore looks, item by item, for the larger quantity that makes the
-// order cheapest, and returns those that beat the quantity asked for: prices
-// hold from one break to the next, so a little under a break can cost more
-// than the break itself.
-func CheaperMore(l PriceList, items []Item) []More {
-	now, err := bill(l, items)
-	if err != nil {
-		return nil
-	}
-	var out []More
-	for i, it := range items {
-		best := More{Item: it, Total: now.Total}
-		for _, b := range l.Breaks {
-			if b.From <= it.Quantity {
-				continue
-			}
-			other := append([]Item(nil), items...)
-			other[i].Quantity = b.From
-			if then, err := bill(l, other); err == nil && then.Total.LessThan(best.Total) {
-				best.Quantity, best.Total = b.From, then.Total
-			}
-		}
-		if best.Quantity > 0 {
-			best.Saves = now.Total.Sub(best.Total)
-			out = append(out, best)
-		}
-	}
-	return out
-}
-
-// Words says it; named tells the design when there are several items.
-func (m More) Words(q Quote, named bool) string {
-	of := ""
-	if named && m.Item.Design != "" {
-		of = " of " + m.Item.Design
-	}
-	return fmt.Sprintf("%d pieces%s cost less in all than %d: %s instead of %s, and you get %d more.",
-		m.Quantity, of, m.Item.Quantity, Amount(m.Total, q), Amount(m.Total.Add(m.Saves), q), m.Quantity-m.Item.Quantity)
 }

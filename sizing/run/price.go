@@ -50,10 +50,11 @@ func Price(l PriceList, items []Item) (Quote, error) {
 	for _, m := range CheaperMore(l, items) {
 		q.Notes = append(q.Notes, m.Words(q, len(items) > 1))
 	}
+	q.say()
 	return q, nil
 }
 
-// bill is Price without its notes.
+// bill is Price without its notes and words.
 func bill(l PriceList, items []Item) (Quote, error) {
 	if err := l.check(); err != nil {
 		return Quote{}, err

@@ -106,6 +106,11 @@ func TestEveryLineIsShownAndRoundedOnce(t *testing.T) {
 	assert.Equal(t, "88.14", q.Total.String())
 	assert.Equal(t, "12.591", q.PerPiece.String()) // 12.5914...
 	assert.Equal(t, "0.081477", q.Lines[2].Each.String())
+	assert.Equal(t, "7\u00a0× USD\u00a00.081477", q.Lines[2].SumSays)
+	assert.Equal(t, "USD\u00a00.57", q.Lines[2].Says)
+	assert.Empty(t, q.Lines[0].SumSays, "the die is paid once")
+	assert.Equal(t, "USD\u00a088.14", q.TotalSays)
+	assert.Equal(t, "about USD\u00a012.591", q.EachSays)
 }
 
 func TestCurrenciesWithOtherDecimals(t *testing.T) {
@@ -157,37 +162,12 @@ func TestStepInWords(t *testing.T) {
 	it.Enamels = 5
 	five, err := Price(Default(), []Item{it})
 	require.NoError(t, err)
-	assert.Equal(t, "about 0.11 a piece, 33.00 in all", Step(four, five))
-	assert.Equal(t, "about 0.11 less a piece, 33.00 less in all", Step(five, four))
+	assert.Equal(t, "about EUR\u00a00.11 a piece, EUR\u00a033.00 in all", Step(four, five))
+	assert.Equal(t, "about EUR\u00a00.11 less a piece, EUR\u00a033.00 less in all", Step(five, four))
 	it.Enamels = 3
 	three, err := Price(Default(), []Item{it})
 	require.NoError(t, err)
 	assert.Equal(t, "nothing more to pay", Step(three, four))
-}
-
-func TestChoicesFromWhereTheDesignStands(t *testing.T) {
-	words := map[string]string{}
-	for _, c := range Choices(Default(), item(100)) {
-		words[c.Key] = c.Words
-	}
-	assert.Equal(t, map[string]string{
-		"colour+":  "about 0.11 a piece, 11.00 in all",
-		"colour-":  "nothing more to pay",
-		"size+":    "nothing more to pay",                        // 35 mm is still up to 38
-		"size-":    "about 0.24 less a piece, 24.00 less in all", // 29 mm: 1.48 instead of 1.72
-		"fill":     "about 0.206 a piece, 20.64 in all",          // 12 % of 1.72
-		"post":     "about 0.09 a piece, 9.00 in all",            // second post
-		"quantity": "about 0.70 less a piece, 132.00 in all",     // 200 x 1.52 + 100 against 100 x 1.72 + 100
-	}, words)
-	big := item(100)
-	big.Longest = 59
-	for _, c := range Choices(Default(), big) {
-		if c.Key == "size+" {
-			assert.False(t, c.Known)
-			assert.Contains(t, c.Words, "no price above 60 mm")
-		}
-	}
-	assert.Empty(t, Choices(Default(), item(0)))
 }
 
 func TestWhatTheListCannotPriceIsSaid(t *testing.T) {

@@ -10,6 +10,9 @@ type Line struct {
 	Count  int             `json:"count"`
 	Each   decimal.Decimal `json:"each"` // exact rate, not rounded
 	Amount decimal.Decimal `json:"amount"`
+	// As shown: "EUR 33.00", and "300 × EUR 0.11" for what is charged by the piece.
+	Says    string `json:"says"`
+	SumSays string `json:"sumSays"`
 }
 
 // Quote is what an order costs by one price list.
@@ -23,6 +26,9 @@ type Quote struct {
 	Total decimal.Decimal `json:"total"`
 	// PerPiece is Total by Pieces to one place more than the currency ("about").
 	PerPiece decimal.Decimal `json:"perPiece"`
+	// As shown: "EUR 339.00", "about EUR 3.390".
+	TotalSays string `json:"totalSays"`
+	EachSays  string `json:"eachSays"`
 	// Notes are sentences that matter to the choice, such as a larger quantity
 	// that costs less in all.
 	Notes []string `json:"notes"`

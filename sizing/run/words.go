@@ -14,30 +14,41 @@ func Amount(d decimal.Decimal, q Quote) string { return unit.Money(d, q.Currency
 // About prints a figure for one piece, marked as derived: "about EUR 1.234".
 func About(d decimal.Decimal, q Quote) string { return unit.About(d, q.Currency, q.MinorDigits) }
 
-// Step puts the difference between two quotes of the same order into words:
-// "about 0.11 a piece, 33.00 in all", or that there is none. The place beyond
-// the currency's own is left out when it is 0.
-func Step(from, to Quote) string {
-	piece, total := difference(from, to)
-	return stepWords(piece, total, to.MinorDigits)
+// say puts a quote's amounts into words.
+func (q *Quote) say() {
+	q.TotalSays, q.EachSays = Amount(q.Total, *q), About(q.PerPiece, *q)
+	for i := range q.Lines {
+		l := &q.Lines[i]
+		l.Says = Amount(l.Amount, *q)
+		if l.Count > 1 {
+			l.SumSays = fmt.Sprintf("%d\u00a0× %s", l.Count, unit.Money(l.Each, q.Currency, max(q.MinorDigits, -int(l.Each.Exponent()))))
+		}
+	}
 }
 
-func stepWords(piece, total decimal.Decimal, digits int) string {
+// Step puts the difference between two quotes of the same order into words:
+// "about EUR 0.11 a piece, EUR 33.00 in all", or that there is none.
+func Step(from, to Quote) string {
+	piece, total := difference(from, to)
 	if total.IsZero() && piece.IsZero() {
 		return "nothing more to pay"
 	}
-	places := digits
-	if !piece.Equal(piece.Truncate(int32(digits))) {
-		places++
+	signed := func(d decimal.Decimal, digits int) string {
+		if d.IsNegative() {
+			return unit.Money(d.Neg(), to.Currency, digits) + " less"
+		}
+		return unit.Money(d, to.Currency, digits)
 	}
-	return fmt.Sprintf("about %s a piece, %s in all", signed(piece, places), signed(total, digits))
+	return fmt.Sprintf("about %s a piece, %s in all", signed(piece, placesFor(piece, to.MinorDigits)), signed(total, to.MinorDigits))
 }
 
-func signed(d decimal.Decimal, digits int) string {
-	if d.IsNegative() {
-		return unit.Figure(d.Neg(), digits) + " less"
+// placesFor returns how many decimals show an amount a piece: those of the
+// currency, and one more where that is not 0.
+func placesFor(piece decimal.Decimal, digits int) int {
+	if piece.Equal(piece.Truncate(int32(digits))) {
+		return digits
 	}
-	return unit.Figure(d, digits)
+	return digits + 1
 }
 
 // difference returns how much dearer one quote is than another, a piece (from
