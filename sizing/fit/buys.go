@@ -10,8 +10,9 @@ import (
 // Buy is one count of enamels: what is lost to the eye and what it costs.
 type Buy struct {
 	reduce.Loss
-	Total, PerPiece string // money as shown; empty when the list cannot say
-	Words           string // the step from the count before
+	Total, PerPiece string  // money as shown; empty when the list cannot say
+	Each            float64 // a piece, to draw; 0 when the list cannot say
+	Words           string  // the step from the count before
 }
 
 // Buys prices an item at every count for which the loss is known.
@@ -23,7 +24,7 @@ func Buys(list run.PriceList, item run.Item, losses []reduce.Loss) []Buy {
 		item.Enamels = l.Count
 		q, err := run.Price(list, []run.Item{item})
 		if err == nil {
-			row.Total, row.PerPiece = run.Amount(q.Total, q), run.About(q.PerPiece, q)
+			row.Total, row.PerPiece, row.Each = q.TotalSays, q.EachSays, q.PerPiece.InexactFloat64()
 		}
 		if i > 0 {
 			row.Words = step(losses[i-1], l, before, &q, err)

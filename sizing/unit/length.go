@@ -147,6 +147,17 @@ type Length struct {
 	InInches string  `json:"inInches"` // "1.07 in"
 }
 
+// ShownBy returns a width by a height, the unit said once: "35.5 × 38 mm" and
+// "1.40 × 1.50 in".
+func ShownBy(w, h MM) (mm, inches string) {
+	a, b := Shown(w), Shown(h)
+	by := func(w, h string) string {
+		number, _, _ := strings.Cut(w, " ")
+		return number + " × " + h
+	}
+	return by(a.InMM, b.InMM), by(a.InInches, b.InInches)
+}
+
 // finer is the length in mm below which a hundredth of one is shown.
 const finer MM = 10
 

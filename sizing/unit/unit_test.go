@@ -77,6 +77,9 @@ func TestLengthsArePrintedInBoth(t *testing.T) {
 	assert.Equal(t, "100 mm", InMM(100, 0))
 	assert.Equal(t, Length{31.75, 1.25, "31.8 mm", "1.25 in"}, Shown(31.75))
 	assert.Equal(t, "0.18 mm", Shown(0.184).InMM)
+	mm, inches := ShownBy(35.5, 38.1)
+	assert.Equal(t, "35.5 × 38.1 mm", mm)
+	assert.Equal(t, "1.40 × 1.50 in", inches)
 }
 
 // CSS Values and Units Level 3/4, absolute lengths.

@@ -198,3 +198,24 @@ func TestHelloOffersColoursToStartFrom(t *testing.T) {
 		}
 	}
 }
+
+func TestMeasuresAreSaidAsTheyAre(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 400, 10)
+	d := &p.Project.Order.Designs[0]
+	d.Size, d.Posts = sizeOf(38.1), 2 // an inch and a half
+	c, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Equal(t, "38.1 mm", c.Shown.Longest.InMM)
+	assert.Equal(t, "1.50 in", c.Shown.Longest.InInches)
+	assert.Contains(t, c.Shown.InMM, " × ")
+	require.Len(t, c.Places, 2)
+	for i, post := range c.Back.Posts {
+		assert.InDelta(t, float64(c.W-post.X), float64(c.Places[i].Left.MM), 1e-9, "mirrored from behind")
+		assert.InDelta(t, float64(post.Y), float64(c.Places[i].Top.MM), 1e-9)
+	}
+	assert.Zero(t, c.GrowTo.MM, "everything holds already")
+	d.Size = sizeOf(8)
+	c, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Greater(t, c.GrowTo.MM, d.Size.MM)
+	assert.Equal(t, c.HoldsFrom, c.GrowTo.MM)
+}

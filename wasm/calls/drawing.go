@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"badgewright/reduce"
+	"badgewright/reduce/colour"
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
@@ -59,6 +60,51 @@ func ground(s *Session, job Job, ask wire.GroundAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	return s.describe(o, job.Progress)
+}
+
+// The thumbnails that can be asked for, px on the long side.
+const (
+	leastThumbnail    = 16
+	greatestThumbnail = 512
+)
+
+// thumbnail gives a small picture of a drawing as brought.
+func thumbnail(s *Session, job Job, ask wire.ThumbnailAsk) (Reply, error) {
+	if ask.LongSide < leastThumbnail || ask.LongSide > greatestThumbnail {
+		return Reply{}, &reduce.Refusal{
+			What: fmt.Sprintf("A small picture of %d px cannot be drawn.", ask.LongSide),
+			Do:   fmt.Sprintf("Ask for %d to %d px.", leastThumbnail, greatestThumbnail),
+		}
+	}
+	o, err := s.drawing(ask.Drawing, "", job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	small := reduce.Thumbnail(o.drawing, ask.LongSide)
+	return Reply{
+		Answer: wire.Thumbnail{W: small.W, H: small.H, Clear: seenThrough(small), Words: "The drawing as brought, " + lyingOn(o)},
+		Bytes:  rgba(small.Pix),
+	}, nil
+}
+
+func seenThrough(d *reduce.Drawing) bool {
+	for _, p := range d.Pix {
+		if p>>24 < 255 {
+			return true
+		}
+	}
+	return false
+}
+
+// lyingOn says what was found round a drawing.
+func lyingOn(o *opened) string {
+	switch o.ground.Found {
+	case reduce.GroundClear:
+		return "on a transparent background"
+	case reduce.GroundPaper:
+		return "on paper: " + colour.Name(o.ground.RGB)
+	}
+	return "filling its whole file"
 }
 
 // describe says what was found in a drawing and proposes a design.

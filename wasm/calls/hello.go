@@ -21,6 +21,8 @@ func hello(_ *Session, _ Job, _ wire.HelloAsk) (Reply, error) {
 		Starting:        startingColours(),
 		Blank:           BlankProject(),
 		Limits:          usualLimits(),
+		LeastSize:       sizing.LeastSize,
+		GreatestSize:    sizing.GreatestSize,
 	}}, nil
 }
 

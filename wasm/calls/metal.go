@@ -4,6 +4,7 @@ import (
 	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/fit"
+	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
 )
@@ -33,13 +34,24 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	answer := wire.Check{
 		Flats: recoloured(flatsOf(u.base), u.version), W: k.badge.Width(), H: k.badge.Height(),
 		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: u.base.box,
-		Findings: findings, HoldsFrom: holds, Back: back,
+		Shown:    measuresOf(k.badge),
+		Findings: findings, HoldsFrom: holds, Back: back, Places: fromBehind(back.Posts, k.badge.Width()),
+	}
+	if holds > size.MM {
+		answer.GrowTo = unit.Shown(holds)
 	}
 	answer.Verdict, answer.Words = fit.Verdict(findings, size, holds)
 	if answer.Quote, err = u.quote(); err != nil {
 		answer.QuoteProblem = err.Error()
 	}
 	return Reply{Answer: answer}, nil
+}
+
+// measuresOf puts the measures of a badge into words.
+func measuresOf(b *sizing.Badge) wire.Measures {
+	m := wire.Measures{W: unit.Shown(b.Width()), H: unit.Shown(b.Height()), Longest: unit.Shown(b.Longest()), Mean: unit.Shown(b.Mean())}
+	m.InMM, m.InInches = unit.ShownBy(b.Width(), b.Height())
+	return m
 }
 
 // widths returns the measures of what is struck, found once.

@@ -1,7 +1,9 @@
 package calls
 
 import (
+	"badgewright/sizing"
 	"badgewright/sizing/run"
+	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
 
@@ -22,4 +24,18 @@ func (u *subject) quote() (run.Quote, error) {
 		return run.Quote{}, err
 	}
 	return run.Price(list, []run.Item{item})
+}
+
+// choices says what each change near at hand costs.
+func choices(s *Session, job Job, ask wire.ChoicesAsk) (Reply, error) {
+	u, err := s.subject(&ask.Picked, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	list, item, err := u.priced()
+	if err != nil {
+		return Reply{}, err
+	}
+	at := func(size unit.MM) (run.Item, error) { return u.item(sizing.Size{MM: size, By: list.SizeBy}) }
+	return Reply{Answer: wire.Choices{Rows: run.Choices(list, item, at)}}, nil
 }

@@ -44,13 +44,12 @@ func (s *Session) subject(p *wire.Picked, progress reduce.Progress) (*subject, e
 	return &subject{s, &p.Project, d, &d.Versions[p.Version], o, b, key}, nil
 }
 
-// drawn is the flat drawing at the design's size, before any recipe.
-func (u *subject) drawn() (*sizing.Badge, error) {
-	scale, err := scaleOf(u.design, u.base)
-	if err != nil {
+// drawn is the flat drawing at a size, before any recipe.
+func (u *subject) drawn(size sizing.Size) (*sizing.Badge, error) {
+	if err := size.Check(); err != nil {
 		return nil, err
 	}
-	return &sizing.Badge{Sep: u.base.sep, Scale: scale, Outline: u.base.box}, nil
+	return &sizing.Badge{Sep: u.base.sep, Scale: sizing.ScaleFor(u.base.box, size), Outline: u.base.box}, nil
 }
 
 // struck is the design with its recipes applied.
@@ -73,12 +72,18 @@ func (u *subject) priced() (run.PriceList, run.Item, error) {
 	if err != nil {
 		return run.PriceList{}, run.Item{}, err
 	}
-	b, err := u.drawn()
+	item, err := u.item(u.design.Size)
+	return list, item, err
+}
+
+// item is the picked version as one of an order, at a size.
+func (u *subject) item(size sizing.Size) (run.Item, error) {
+	b, err := u.drawn(size)
 	if err != nil {
-		return run.PriceList{}, run.Item{}, err
+		return run.Item{}, err
 	}
-	back, err := u.back()
-	return list, fit.Item(u.design, u.version, b, back.Chosen), err
+	back, err := u.backAt(b)
+	return fit.Item(u.design, u.version, b, back.Chosen), err
 }
 
 // listOf finds the price list in use.

@@ -54,6 +54,9 @@ type Hello struct {
 	Blank Project `json:"blank"`
 	// Limits holds the usual limits: struck soft, struck hard, cast soft, cast hard, in this order.
 	Limits []LimitsFor `json:"limits"`
+	// LeastSize and GreatestSize bound the size of a pin.
+	LeastSize    unit.MM `json:"leastSize"`
+	GreatestSize unit.MM `json:"greatestSize"`
 }
 
 // NamedColour is a colour and its plain name.
@@ -126,6 +129,22 @@ type Opened struct {
 	Design sizing.Design `json:"design"`
 }
 
+// ThumbnailAsk asks for a small picture of an opened drawing, as brought; the
+// answer comes with RGBA pixels (straight alpha).
+type ThumbnailAsk struct {
+	Drawing  string `json:"drawing"`
+	LongSide int    `json:"longSide"` // px, 16..512; a smaller drawing comes as it is
+}
+
+// Thumbnail is the size of the pixels that come with it.
+type Thumbnail struct {
+	W int `json:"w"`
+	H int `json:"h"`
+	// Clear is true when one sees through part of it.
+	Clear bool   `json:"clear"`
+	Words string `json:"words"` // what it shows, for those who cannot see it
+}
+
 // FlatsAsk asks for the flat drawing.
 type FlatsAsk struct {
 	Drawing string         `json:"drawing"`
@@ -169,6 +188,7 @@ type Buy struct {
 	Worst    float64       `json:"worst"` // CIEDE2000, mean of the worst tenth
 	Total    string        `json:"total"`
 	PerPiece string        `json:"perPiece"`
+	Each     float64       `json:"each"`  // a piece, to draw and not to show; 0 when not known
 	Words    string        `json:"words"` // the step from the count before
 	Swatches []colour.RGB8 `json:"swatches"`
 }
@@ -185,14 +205,19 @@ type Check struct {
 	H        unit.MM          `json:"h"`
 	Longest  unit.MM          `json:"longest"`
 	Mean     unit.MM          `json:"mean"`
+	Shown    Measures         `json:"shown"`   // the same as they are shown
 	Scale    unit.PxPerMM     `json:"scale"`   // working px per mm
 	Outline  [4]float64       `json:"outline"` // box of the silhouette, working px
 	Findings []sizing.Finding `json:"findings"`
 	// HoldsFrom is the smallest size, by the design's measure, at which no line
 	// or area fails as drawn; 0 when none up to 120 mm does.
-	HoldsFrom unit.MM         `json:"holdsFrom"`
-	Back      fastener.Advice `json:"back"`
-	Quote     run.Quote       `json:"quote"`
+	HoldsFrom unit.MM `json:"holdsFrom"`
+	// GrowTo is HoldsFrom when the design is smaller than that; else its mm are 0.
+	GrowTo unit.Length     `json:"growTo"`
+	Back   fastener.Advice `json:"back"`
+	// Places is where the posts of Back stand as seen from behind, in order.
+	Places []Place   `json:"places"`
+	Quote  run.Quote `json:"quote"`
 	// QuoteProblem says why there is no quote; empty when there is one.
 	QuoteProblem string `json:"quoteProblem"`
 	// Verdict is the one-line answer: can it be made?
@@ -200,9 +225,38 @@ type Check struct {
 	Words   string         `json:"words"`
 }
 
+// Measures is the measures of a silhouette, to be shown.
+type Measures struct {
+	W       unit.Length `json:"w"`
+	H       unit.Length `json:"h"`
+	Longest unit.Length `json:"longest"`
+	Mean    unit.Length `json:"mean"`
+	// Width by height, the unit said once: "35.5 × 38 mm".
+	InMM     string `json:"inMM"`
+	InInches string `json:"inInches"`
+}
+
+// Place is a place on the back as seen from behind, from the left and the top
+// of the silhouette.
+type Place struct {
+	Left unit.Length `json:"left"`
+	Top  unit.Length `json:"top"`
+}
+
 // QuoteAsk asks for the price alone.
 type QuoteAsk struct {
 	Picked Picked `json:"picked"`
+}
+
+// ChoicesAsk asks what each change near at hand costs.
+type ChoicesAsk struct {
+	Picked Picked `json:"picked"`
+}
+
+// Choices is what each change costs from where the picked version stands; no
+// rows when the version itself has no price.
+type Choices struct {
+	Rows []run.Choice `json:"rows"`
 }
 
 // View is which picture of a design is wanted.

@@ -1,5 +1,5 @@
 // Answers as the engine would give them, for panels and the sheet shown alone.
-import type { Buys, Check, Finding, Flat, Hello, Opened, Plating, RGB8 } from '../../src/engine/wire.gen';
+import type { Buys, Check, Choice, Choices, Finding, Flat, Hello, Length, Line, Opened, Plating, RGB8, TrueSize } from '../../src/engine/wire.gen';
 import { rgbOf } from '../../src/state/project';
 import { BLANK, DESIGN } from './project';
 
@@ -18,6 +18,14 @@ export const FLATS: Flat[] = [
   flat(5, 'ink', '#20222a', 0.14, 'metal'),
 ];
 
+const length = (mm: number): Length => ({
+  mm, inches: mm / 25.4, inMM: `${mm} mm`, inInches: `${(mm / 25.4).toFixed(2)} in`,
+});
+
+const line = (key: string, what: string, count: number, each: string, amount: string): Line => ({
+  key, what, count, each, amount, says: `EUR ${Number(amount).toFixed(2)}`, sumSays: count > 1 ? `${count} × EUR ${each}` : '',
+});
+
 /** Working raster of the canned drawing. */
 export const RASTER = { w: 800, h: 1000 };
 
@@ -34,13 +42,15 @@ export const CHECK: Check = {
       { flat: 3, x: 400, y: 560, pieces: 2 }, { flat: 4, x: 405, y: 255, pieces: 1 }, { flat: 5, x: 290, y: 765, pieces: 1 },
     ],
   },
-  w: 27.2, h: 34, longest: 34, mean: 30.6, scale: 1000 / 34, outline: [0, 0, 800, 1000],
+  w: 27.2, h: 34, longest: 34, mean: 30.6,
+  shown: { w: length(27.2), h: length(34), longest: length(34), mean: length(30.6), inMM: '27.2 × 34 mm', inInches: '1.07 × 1.34 in' },
+  scale: 1000 / 34, outline: [0, 0, 800, 1000],
   findings: [
     finding({ x: 330, y: 300, path: [330, 260, 330, 300, 334, 340] }),
     finding({ kind: 'narrow-area', flat: 1, x: 640, y: 800, thinnest: 0.22, limit: 0.3, path: [600, 790, 640, 800, 690, 796] }),
     finding({ x: 470, y: 690, verdict: 'cannot-tell', thinnest: 0.19, error: 0.06, needPx: 2400, path: [450, 690, 490, 692] }),
   ],
-  holdsFrom: 41.5,
+  holdsFrom: 41.5, growTo: length(41.5), places: [{ left: length(13.6), top: length(14.2) }],
   back: {
     count: 1, chosen: 1, posts: [{ x: 13.6, y: 14.2 }], clutch: 11.5, pad: 6,
     reason: 'One post is enough: the pin is 34 mm long, 9.8 g, and balances 2.1 mm below the post.',
@@ -49,12 +59,10 @@ export const CHECK: Check = {
   quote: {
     currency: 'EUR', minorDigits: 2, invented: true, pieces: 100,
     lines: [
-      { key: 'die', what: 'die, once', count: 1, each: '75', amount: '75' },
-      { key: 'pieces', what: 'pins, 32 to 38 mm', count: 100, each: '2.25', amount: '225' },
-      { key: 'colours', what: 'a fifth enamel', count: 100, each: '0.11', amount: '11' },
-      { key: 'shipping', what: 'shipping', count: 1, each: '28', amount: '28' },
+      line('die', 'Die, once', 1, '75', '75'), line('pieces', 'Pieces up to 38 mm, price from 100 pieces', 100, '2.25', '225'),
+      line('colours', '1 further colour', 100, '0.11', '11'), line('shipping', 'Shipping', 1, '28', '28'),
     ],
-    total: '339', perPiece: '3.390', notes: ['90 pins cost more in all than 100.'],
+    total: '339', perPiece: '3.390', totalSays: 'EUR 339.00', eachSays: 'about EUR 3.390', notes: ['90 pins cost more in all than 100.'],
   },
   quoteProblem: '', verdict: 'fails', words: '2 places will not hold at 34 mm; as drawn, lines and areas hold from 41.5 mm.',
 };
@@ -64,9 +72,9 @@ const LOSS = [31, 19, 11.2, 7.1, 3.4, 1.2, 0.8, 0.6, 0.5, 0.4, 0.4, 0.4];
 export const BUYS: Buys = {
   included: 4,
   rows: LOSS.map((worst, i) => ({
-    count: i + 1, mean: worst * 0.38, worst,
-    perPiece: `${(3.28 + Math.max(0, i - 3) * 0.11).toFixed(3)} EUR`, total: `${(328 + Math.max(0, i - 3) * 11).toFixed(2)} EUR`,
-    words: i === 0 ? '' : `Enamel number ${i + 1}: about ${i > 3 ? '0.11 a piece, 11.00' : '0.00 a piece, 0.00'} in all; the worst-matched tenth of the picture gets closer`,
+    count: i + 1, mean: worst * 0.38, worst, each: 3.28 + Math.max(0, i - 3) * 0.11,
+    perPiece: `about EUR ${(3.28 + Math.max(0, i - 3) * 0.11).toFixed(3)}`, total: `EUR ${(328 + Math.max(0, i - 3) * 11).toFixed(2)}`,
+    words: i === 0 ? '' : `Enamel number ${i + 1}: ${i > 3 ? 'about EUR 0.11 a piece, EUR 11.00 in all' : 'nothing more to pay'}; the worst-matched tenth of the picture gets closer`,
     swatches: FLATS.filter((f) => f.role === 'enamel').slice(0, i + 1).map((f) => f.rgb),
   })),
 };
@@ -89,11 +97,30 @@ export const HELLO: Hello = {
     plating('black-nickel', 'black nickel', '#16181b', '#4a4e54', '#b4bac2'),
     plating('antique-gold', 'antique gold', '#3b2a0e', '#ae8a45', '#f0dca4', true),
   ],
-  blank: BLANK, limits: [{ making: 'struck', fill: 'soft', limits: DESIGN.limits }],
+  blank: BLANK, limits: [{ making: 'struck', fill: 'soft', limits: DESIGN.limits }], leastSize: 5, greatestSize: 150,
 };
 
 export const OPENED: Opened = {
   drawing: 'drawing-1', ...RASTER, ground: 'clear', groundRGB: rgb('#ffffff'), groundNote: 'The background is transparent.',
   clipped: 0, suggested: 5, reason: 'it has five flat colours, and dark lines that became metal.', lined: true,
   notes: ['The dark lines became raised metal, so they are not counted as a colour.'], design: DESIGN,
+};
+
+const choice = (key: string, what: string, perPiece: string, total: string): Choice => {
+  const says = (v: string) => (Number(v) === 0 ? 'the same' : `EUR ${v.replace('-', '')} ${v.startsWith('-') ? 'less' : 'more'}`);
+  return { key, what, known: true, why: '', perPiece, total, pieceSays: says(perPiece), totalSays: says(total) };
+};
+
+export const CHOICES: Choices = {
+  rows: [
+    choice('colour+', 'one colour more', '0.11', '11.00'), choice('colour-', 'one colour fewer', '-0.11', '-11.00'),
+    choice('size+', '3 mm larger, which takes two posts', '0.12', '12.00'), choice('size-', '3 mm smaller', '-0.30', '-30.00'),
+    choice('fill', 'hard enamel instead of soft', '0.45', '45.00'), choice('post+', 'two posts instead of one', '0.12', '12.00'),
+    { ...choice('quantity', '300 pieces instead of 100', '0', '0'), known: false, why: 'This list has no price for so many.', pieceSays: '', totalSays: '' },
+  ],
+};
+
+export const TRUE_SIZE: TrueSize = {
+  screen: '1440x900@1', devicePerMM: 96 / 25.4, perMM: 96 / 25.4, checked: false, words: 'a guess until checked',
+  says: 'its size on this screen is a guess until checked', keep: '', card: { w: 85.6, h: 53.98, words: '85.60 × 53.98 mm' },
 };

@@ -241,6 +241,9 @@ export interface Hello {
   blank: Project;
   /** Limits holds the usual limits: struck soft, struck hard, cast soft, cast hard, in this order. */
   limits: LimitsFor[];
+  /** LeastSize and GreatestSize bound the size of a pin. */
+  leastSize: MM;
+  greatestSize: MM;
 }
 
 /** HeaderAsk comes with the first bytes of a file. */
@@ -301,6 +304,23 @@ export interface Opened {
 export interface GroundAsk {
   drawing: string;
   ground: GroundChoice;
+}
+
+/** ThumbnailAsk asks for a small picture of an opened drawing, as brought; the answer comes with RGBA pixels (straight alpha). */
+export interface ThumbnailAsk {
+  drawing: string;
+  /** px, 16..512; a smaller drawing comes as it is */
+  longSide: number;
+}
+
+/** Thumbnail is the size of the pixels that come with it. */
+export interface Thumbnail {
+  w: number;
+  h: number;
+  /** Clear is true when one sees through part of it. */
+  clear: boolean;
+  /** what it shows, for those who cannot see it */
+  words: string;
 }
 
 /** Options of a reduction. */
@@ -370,6 +390,8 @@ export interface Buy {
   worst: number;
   total: string;
   perPiece: string;
+  /** a piece, to draw and not to show; 0 when not known */
+  each: number;
   /** the step from the count before */
   words: string;
   swatches: RGB8[];
@@ -385,6 +407,27 @@ export interface Buys {
 /** CheckAsk asks for everything that follows from a picked version. */
 export interface CheckAsk {
   picked: Picked;
+}
+
+/** Length is a length that is shown: as a number to draw with, and in words. */
+export interface Length {
+  mm: MM;
+  inches: number;
+  /** "27.2 mm" */
+  inMM: string;
+  /** "1.07 in" */
+  inInches: string;
+}
+
+/** Measures is the measures of a silhouette, to be shown. */
+export interface Measures {
+  w: Length;
+  h: Length;
+  longest: Length;
+  mean: Length;
+  /** Width by height, the unit said once: "35.5 × 38 mm". */
+  inMM: string;
+  inInches: string;
 }
 
 /** PxPerMM is a scale: working pixels per millimetre. */
@@ -457,6 +500,12 @@ export interface Advice {
   centre: [MM, MM];
 }
 
+/** Place is a place on the back as seen from behind, from the left and the top of the silhouette. */
+export interface Place {
+  left: Length;
+  top: Length;
+}
+
 /** Line is one line of a quote. Amount is rounded once, half away from zero, to the currency's minor units. */
 export interface Line {
   /** stable: die, pieces, colours, hard, post, shipping */
@@ -467,6 +516,9 @@ export interface Line {
   /** exact rate, not rounded */
   each: string;
   amount: string;
+  /** As shown: "EUR 33.00", and "300 × EUR 0.11" for what is charged by the piece. */
+  says: string;
+  sumSays: string;
 }
 
 /** Quote is what an order costs by one price list. */
@@ -480,6 +532,9 @@ export interface Quote {
   total: string;
   /** PerPiece is Total by Pieces to one place more than the currency ("about"). */
   perPiece: string;
+  /** As shown: "EUR 339.00", "about EUR 3.390". */
+  totalSays: string;
+  eachSays: string;
   /** Notes are sentences that matter to the choice, such as a larger quantity that costs less in all. */
   notes: string[];
 }
@@ -491,6 +546,8 @@ export interface Check {
   h: MM;
   longest: MM;
   mean: MM;
+  /** the same as they are shown */
+  shown: Measures;
   /** working px per mm */
   scale: PxPerMM;
   /** box of the silhouette, working px */
@@ -498,7 +555,11 @@ export interface Check {
   findings: Finding[];
   /** HoldsFrom is the smallest size, by the design's measure, at which no line or area fails as drawn; 0 when none up to 120 mm does. */
   holdsFrom: MM;
+  /** GrowTo is HoldsFrom when the design is smaller than that; else its mm are 0. */
+  growTo: Length;
   back: Advice;
+  /** Places is where the posts of Back stand as seen from behind, in order. */
+  places: Place[];
   quote: Quote;
   /** QuoteProblem says why there is no quote; empty when there is one. */
   quoteProblem: string;
@@ -510,6 +571,32 @@ export interface Check {
 /** QuoteAsk asks for the price alone. */
 export interface QuoteAsk {
   picked: Picked;
+}
+
+/** ChoicesAsk asks what each change near at hand costs. */
+export interface ChoicesAsk {
+  picked: Picked;
+}
+
+/** Choice is what one change costs from where the design stands. */
+export interface Choice {
+  /** colour+, colour-, size+, size-, fill, post+, post-, quantity */
+  key: string;
+  what: string;
+  /** Known is false when the list has no price for it; Why says why. */
+  known: boolean;
+  why: string;
+  /** PerPiece and Total are differences, negative when the change saves. */
+  perPiece: string;
+  total: string;
+  /** The same as shown: "EUR 0.11 more", "the same". */
+  pieceSays: string;
+  totalSays: string;
+}
+
+/** Choices is what each change costs from where the picked version stands; no rows when the version itself has no price. */
+export interface Choices {
+  rows: Choice[];
 }
 
 /** View is which picture of a design is wanted. */
@@ -552,6 +639,92 @@ export interface Touch {
   built: boolean;
 }
 
+/** Report is what a browser says of the screen and the window that a page is on. Lengths are in its CSS pixels. */
+export interface Report {
+  /** navigator.vendor: it tells how page zoom shows in the rest */
+  vendor: string;
+  /** screen.width */
+  w: number;
+  /** screen.height */
+  h: number;
+  /** devicePixelRatio */
+  ratio: number;
+  /** visualViewport.scale, 1 when nothing is pinched */
+  pinch: number;
+  /** width and height of the page's area, 0 when not told */
+  inner: [number, number];
+  /** and of its window */
+  outer: [number, number];
+}
+
+/** Match is an object of known width laid on the screen, and the frame drawn round it. */
+export interface Match {
+  object: MM;
+  /** width of the frame, CSS px */
+  px: number;
+}
+
+/** ScreenAsk asks how large things are on the screen that the page is on. */
+export interface ScreenAsk {
+  report: Report;
+  /** Kept is the checks that this device keeps, as TrueSize.Keep gave them; any text that is none counts as no check. */
+  kept: string;
+  /** Match is a check made just now. */
+  match?: Match;
+}
+
+/** DevicePxPerMM is the scale of a screen: its own pixels per millimetre of glass. */
+export type DevicePxPerMM = number;
+
+/** Card is the object to check with. */
+export interface Card {
+  w: MM;
+  h: MM;
+  words: string;
+}
+
+/** TrueSize is the scale of a screen, and how sure it is. */
+export interface TrueSize {
+  /** its key: its size in device pixels */
+  screen: string;
+  devicePerMM: DevicePxPerMM;
+  /** CSS px for one mm, by the report */
+  perMM: number;
+  checked: boolean;
+  /** "checked here" */
+  words: string;
+  /** "shown at its true size on this screen" */
+  says: string;
+  /** Keep is what the device should keep after a match; empty without one. */
+  keep: string;
+  card: Card;
+}
+
+/** TypedAs is what a typed text stands for. */
+export type TypedAs = "length" | "area" | "count" | "amount" | "currency" | "colour";
+
+/** TypedAsk asks what a typed text means. What cannot be read, or lies out of bounds, is refused in words that belong at the field. */
+export interface TypedAsk {
+  text: string;
+  as: TypedAs;
+  /** Beside is what stands beside the field and is meant by a bare number: mm or in, a currency's code, "%", "pins". */
+  beside: string;
+  /** Least and Most bound a length (mm), an area (mm2) or a count; Most 0 is no bound. */
+  least: number;
+  most: number;
+}
+
+/** Typed is what a typed text means; which field holds it hangs on what it stands for. */
+export interface Typed {
+  /** a length in mm, an area in mm2, a count */
+  number: number;
+  /** an amount, exactly; a currency's code */
+  text: string;
+  rgb: RGB8;
+  /** how it reads back: "31.8 mm (1.25 in)" */
+  words: string;
+}
+
 /** FailureKind says why a call gave no answer. */
 export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
 
@@ -570,10 +743,14 @@ export interface Calls {
   header: { ask: HeaderAsk; answer: Header };
   open: { ask: OpenAsk; answer: Opened };
   ground: { ask: GroundAsk; answer: Opened };
+  thumbnail: { ask: ThumbnailAsk; answer: Thumbnail };
   flats: { ask: FlatsAsk; answer: Flats };
   buys: { ask: BuysAsk; answer: Buys };
   check: { ask: CheckAsk; answer: Check };
   quote: { ask: QuoteAsk; answer: Quote };
+  choices: { ask: ChoicesAsk; answer: Choices };
   picture: { ask: PictureAsk; answer: Picture };
   touch: { ask: TouchAsk; answer: Touch };
+  screen: { ask: ScreenAsk; answer: TrueSize };
+  typed: { ask: TypedAsk; answer: Typed };
 }
