@@ -225,3 +225,16 @@ func TestBoundsAreSaid(t *testing.T) {
 	assert.Equal(t, 5, r.More)
 	assert.Len(t, r.List.Entries, 1)
 }
+
+func TestEmptyCellsKeepTheirPlace(t *testing.T) {
+	for _, sep := range []string{",", ";", "\t"} {
+		r := read(t, strings.ReplaceAll("code,name,hex\nSL-1,,#c4332b\n", ",", sep))
+		assert.Equal(t, []ColourEntry{{Code: "SL-1", RGB: colour.RGB8{R: 196, G: 51, B: 43}}}, r.List.Entries, "%q", sep)
+	}
+}
+
+// A line that holds a colour is no header, whatever its name is.
+func TestAColourCalledHexIsNoHeader(t *testing.T) {
+	r := read(t, "SL-1,Hex,#c4332b\nSL-2,Red,#1f4e8c\n")
+	assert.Len(t, r.List.Entries, 2)
+}
