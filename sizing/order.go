@@ -92,15 +92,19 @@ type Version struct {
 	ID      string    `json:"id"`
 	Name    string    `json:"name"`
 	Plating PlatingID `json:"plating"`
-	// Colours replaces the colours of flats in this version only.
+	// Colours replaces the colours of flats in this version only, and holds their maker's codes.
 	Colours  []VersionColour `json:"colours"`
 	Quantity int             `json:"quantity"` // pieces
 }
 
-// VersionColour is the colour of one flat in one version.
+// VersionColour is what one flat is ordered as in one version.
 type VersionColour struct {
 	Flat reduce.FlatID `json:"flat"`
-	RGB  colour.RGB8   `json:"rgb"`
+	// RGB takes the place of the drawing's colour; without it that stays.
+	RGB *colour.RGB8 `json:"rgb,omitempty"`
+	// Code is what a maker's colour list calls it, and Named the name beside the code.
+	Code  string `json:"code,omitempty"`
+	Named string `json:"named,omitempty"`
 }
 
 // The sizes that can be asked for: below 5 mm nothing holds, and past 150 mm a

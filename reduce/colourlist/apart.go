@@ -9,7 +9,7 @@ import (
 // Apart gives every colour an entry of its own so that the sum of CIEDE2000 is
 // least. held[i] is an entry that colour i keeps, or -1; no two may hold the
 // same. ok is false when the list has too few entries.
-func (s *Shelf) Apart(of []colour.Lab, held []int) (all []Match, ok bool) {
+func (s *Shelf) Apart(of []colour.Lab, held []int) (all []CodeMatch, ok bool) {
 	if len(of) > len(s.entries) {
 		return nil, false
 	}
@@ -42,7 +42,7 @@ func (s *Shelf) Apart(of []colour.Lab, held []int) (all []Match, ok bool) {
 		}
 		costs = append(costs, row)
 	}
-	all = make([]Match, len(of))
+	all = make([]CodeMatch, len(of))
 	for i, h := range held {
 		if h >= 0 {
 			all[i] = s.At(h, of[i])

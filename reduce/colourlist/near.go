@@ -8,16 +8,16 @@ import (
 	"badgewright/reduce/colour"
 )
 
-// Distance is a plain word for how far apart two colours are.
-type Distance string
+// Nearness is a plain word for how far apart two colours are.
+type Nearness string
 
 // The words, from near to far.
 const (
-	Same       Distance = "same"
-	HardToTell Distance = "hard to tell"
-	Close      Distance = "close"
-	Different  Distance = "clearly different"
-	Another    Distance = "another colour"
+	Same       Nearness = "same"
+	HardToTell Nearness = "hard to tell"
+	Close      Nearness = "close"
+	Different  Nearness = "clearly different"
+	Another    Nearness = "another colour"
 )
 
 // Where one word gives way to the next, in CIEDE2000: this tool's convention.
@@ -30,7 +30,7 @@ const (
 )
 
 // DistanceOf puts a CIEDE2000 into a word.
-func DistanceOf(de float64) Distance {
+func DistanceOf(de float64) Nearness {
 	switch {
 	case de < sameUpTo:
 		return Same
@@ -44,12 +44,12 @@ func DistanceOf(de float64) Distance {
 	return Another
 }
 
-// Match is an entry of a list beside a colour.
-type Match struct {
+// CodeMatch is an entry of a list beside a colour.
+type CodeMatch struct {
 	Entry    ColourEntry `json:"entry"`
 	Index    int         `json:"index"` // of the entry in its list, from 0
 	DE       float64     `json:"de"`    // CIEDE2000
-	Distance Distance    `json:"distance"`
+	Distance Nearness    `json:"distance"`
 	// Lean says which way the entry differs, such as "a little darker and
 	// redder"; empty where the eye could not say.
 	Lean string `json:"lean"`
@@ -76,12 +76,12 @@ func (s *Shelf) Find(code string) int {
 }
 
 // At compares a colour with one entry.
-func (s *Shelf) At(i int, of colour.Lab) Match {
+func (s *Shelf) At(i int, of colour.Lab) CodeMatch {
 	return s.match(i, of, colour.CIEDE2000(of, s.labs[i]))
 }
 
-func (s *Shelf) match(i int, of colour.Lab, de float64) Match {
-	return Match{Entry: s.entries[i], Index: i, DE: de, Distance: DistanceOf(de), Lean: lean(of, s.labs[i], de)}
+func (s *Shelf) match(i int, of colour.Lab, de float64) CodeMatch {
+	return CodeMatch{Entry: s.entries[i], Index: i, DE: de, Distance: DistanceOf(de), Lean: lean(of, s.labs[i], de)}
 }
 
 // mostSL is the most by which CIEDE2000 divides a difference of lightness, so
@@ -95,8 +95,8 @@ type near struct {
 
 // Nearest returns the n entries nearest to a colour by CIEDE2000, nearest
 // first; of two equally near, the first in the list.
-func (s *Shelf) Nearest(of colour.Lab, n int) []Match {
-	var out []Match
+func (s *Shelf) Nearest(of colour.Lab, n int) []CodeMatch {
+	var out []CodeMatch
 	for _, b := range s.nearest(of, n) {
 		out = append(out, s.match(b.at, of, b.de))
 	}

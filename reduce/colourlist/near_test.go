@@ -101,7 +101,7 @@ func isccAsList(t *testing.T) []byte {
 func TestDistanceHasAWord(t *testing.T) {
 	for _, c := range []struct {
 		de   float64
-		word Distance
+		word Nearness
 	}{
 		{0, "same"}, {0.99, "same"}, {1, "hard to tell"}, {1.99, "hard to tell"}, {2, "close"}, {4.99, "close"},
 		{5, "clearly different"}, {9.99, "clearly different"}, {10, "another colour"}, {90, "another colour"},

@@ -72,12 +72,15 @@ func (u *subject) pin(k *struck, side sight.Side, longSide int, p reduce.Progres
 func recolours(v *sizing.Version) map[reduce.FlatID]colour.RGB8 {
 	m := map[reduce.FlatID]colour.RGB8{}
 	for _, c := range v.Colours {
-		m[c.Flat] = c.RGB
+		if c.RGB != nil {
+			m[c.Flat] = *c.RGB
+		}
 	}
 	return m
 }
 
-// recoloured gives flats the colours of a version.
+// recoloured gives flats the colours of a version. A name given by hand stays;
+// a plain one follows the colour.
 func recoloured(f wire.Flats, v *sizing.Version) wire.Flats {
 	if len(v.Colours) == 0 {
 		return f
@@ -85,8 +88,12 @@ func recoloured(f wire.Flats, v *sizing.Version) wire.Flats {
 	m := recolours(v)
 	f.Flats = append([]reduce.Flat(nil), f.Flats...)
 	for i := range f.Flats {
-		if c, ok := m[f.Flats[i].ID]; ok {
-			f.Flats[i].RGB, f.Flats[i].Name = c, colour.Name(c)
+		flat := &f.Flats[i]
+		if c, ok := m[flat.ID]; ok {
+			if flat.Name == colour.Name(flat.RGB) {
+				flat.Name = colour.Name(c)
+			}
+			flat.RGB = c
 		}
 	}
 	return f

@@ -32,20 +32,22 @@ type handler func(s *Session, job Job, ask []byte) (Reply, error)
 
 // table is every call there is, by the name the wire gives it.
 var table = map[string]handler{
-	"hello":     answering(hello),
-	"header":    answering(header),
-	"open":      answering(open),
-	"ground":    answering(ground),
-	"thumbnail": answering(thumbnail),
-	"flats":     answering(flats),
-	"buys":      answering(buys),
-	"check":     answering(check),
-	"quote":     answering(quote),
-	"choices":   answering(choices),
-	"picture":   answering(picture),
-	"touch":     answering(touch),
-	"screen":    answering(screen),
-	"typed":     answering(typed),
+	"hello":      answering(hello),
+	"header":     answering(header),
+	"open":       answering(open),
+	"ground":     answering(ground),
+	"thumbnail":  answering(thumbnail),
+	"flats":      answering(flats),
+	"colourlist": answering(readColourList),
+	"codes":      answering(codes),
+	"buys":       answering(buys),
+	"check":      answering(check),
+	"quote":      answering(quote),
+	"choices":    answering(choices),
+	"picture":    answering(picture),
+	"touch":      answering(touch),
+	"screen":     answering(screen),
+	"typed":      answering(typed),
 }
 
 // answering reads a request of the handler's own type.

@@ -19,6 +19,8 @@ var Calls = []Call{
 	{"thumbnail", ThumbnailAsk{}, Thumbnail{}},
 	{"flats", FlatsAsk{}, Flats{}},
 	{"buys", BuysAsk{}, Buys{}},
+	{"colourlist", ColourListAsk{}, ColourListRead{}},
+	{"codes", CodesAsk{}, Codes{}},
 	{"check", CheckAsk{}, Check{}},
 	{"quote", QuoteAsk{}, run.Quote{}},
 	{"choices", ChoicesAsk{}, Choices{}},

@@ -8,6 +8,7 @@ package wire
 import (
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
+	"badgewright/reduce/colourlist"
 	"badgewright/sizing"
 	"badgewright/sizing/fastener"
 	"badgewright/sizing/run"
@@ -30,6 +31,8 @@ type Order struct {
 	Designs    []sizing.Design `json:"designs"`
 	PriceLists []run.PriceList `json:"priceLists"`
 	PriceList  string          `json:"priceList"` // ID of the one in use
+	// ColourList is the maker's codes, once the person has brought them.
+	ColourList *colourlist.ColourList `json:"colourList,omitempty"`
 }
 
 // Picked names one version of one design of a project.

@@ -122,10 +122,14 @@ export type BaseMetal = "iron" | "brass" | "copper" | "zinc";
 /** PostCount is the person's choice of posts: 0 leaves it to the tool. */
 export type PostCount = number;
 
-/** VersionColour is the colour of one flat in one version. */
+/** VersionColour is what one flat is ordered as in one version. */
 export interface VersionColour {
   flat: FlatID;
-  rgb: RGB8;
+  /** RGB takes the place of the drawing's colour; without it that stays. */
+  rgb?: RGB8;
+  /** Code is what a maker's colour list calls it, and Named the name beside the code. */
+  code?: string;
+  named?: string;
 }
 
 /** Version is one way to colour and plate a design. */
@@ -133,7 +137,7 @@ export interface Version {
   id: string;
   name: string;
   plating: PlatingID;
-  /** Colours replaces the colours of flats in this version only. */
+  /** Colours replaces the colours of flats in this version only, and holds their maker's codes. */
   colours: VersionColour[];
   /** pieces */
   quantity: number;
@@ -206,6 +210,25 @@ export interface PriceList {
   minimum: number;
 }
 
+/** ColourEntry is one colour that a maker offers. */
+export interface ColourEntry {
+  code: string;
+  /** Name may be empty. */
+  name: string;
+  /** RGB is the nearest that sRGB holds. */
+  rgb: RGB8;
+  /** Lab is CIELAB under D65 where the list gave CIELAB; elsewhere RGB says all. */
+  lab?: [number, number, number];
+  /** Outside is true for a colour that sRGB, and so this screen, cannot show. */
+  outside?: boolean;
+}
+
+/** ColourList is one maker's codes. */
+export interface ColourList {
+  name: string;
+  entries: ColourEntry[];
+}
+
 /** Order holds designs and the price lists to judge them by. */
 export interface Order {
   name: string;
@@ -213,6 +236,8 @@ export interface Order {
   priceLists: PriceList[];
   /** ID of the one in use */
   priceList: string;
+  /** ColourList is the maker's codes, once the person has brought them. */
+  colourList?: ColourList;
 }
 
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
@@ -402,6 +427,107 @@ export interface Buys {
   rows: Buy[];
   /** Included is the number of enamels in the unit price. */
   included: number;
+}
+
+/** White is the white that CIELAB values hang on. */
+export type White = "" | "D50" | "D65";
+
+/** ColourListAsk comes with the bytes of a maker's colour list. */
+export interface ColourListAsk {
+  /** empty for pasted rows */
+  fileName: string;
+  /** White is that of CIELAB values in a list that does not say; empty leaves it open. */
+  white: White;
+}
+
+/** LineProblem is something wrong with one line of a list. */
+export interface LineProblem {
+  /** from 1, as an editor counts */
+  line: number;
+  /** Column is what the header calls it, or "column 3"; empty for the whole line. */
+  column: string;
+  what: string;
+  do: string;
+  /** Kept is true when the line was taken all the same. */
+  kept: boolean;
+}
+
+/** ColourListRead is what was read of a list. With no entries in it, the list in use should stay. */
+export interface ColourListRead {
+  list: ColourList;
+  problems: LineProblem[];
+  /** problems that are not listed */
+  more: number;
+  notes: string[];
+  /** NeedsWhite is true when the list has to be read again with a White. */
+  needsWhite: boolean;
+  /** how it went, in a sentence */
+  words: string;
+}
+
+/** CodesAsk asks which entries of a list the colours of a picked version are near to. */
+export interface CodesAsk {
+  picked: Picked;
+  list: ColourList;
+}
+
+/** Nearness is a plain word for how far apart two colours are. */
+export type Nearness = "same" | "hard to tell" | "close" | "clearly different" | "another colour";
+
+/** CodeMatch is an entry of a list beside a colour. */
+export interface CodeMatch {
+  entry: ColourEntry;
+  /** of the entry in its list, from 0 */
+  index: number;
+  /** CIEDE2000 */
+  de: number;
+  distance: Nearness;
+  /** Lean says which way the entry differs, such as "a little darker and redder"; empty where the eye could not say. */
+  lean: string;
+}
+
+/** TakenCode is the code a flat has taken. */
+export interface TakenCode {
+  code: string;
+  named: string;
+  /** Recoloured is true when the flat is shown in the code's colour. */
+  recoloured: boolean;
+  /** Match is missing when the list has no such code. */
+  match?: CodeMatch;
+}
+
+/** FlatCodes is one flat beside a list. */
+export interface FlatCodes {
+  flat: FlatID;
+  name: string;
+  /** RGB is the flat's own colour, before that of any code. */
+  rgb: RGB8;
+  nearest: CodeMatch[];
+  taken?: TakenCode;
+}
+
+/** SharedCode is a code that more than one flat falls on. */
+export interface SharedCode {
+  code: string;
+  flats: FlatID[];
+  words: string;
+}
+
+/** ApartCode is the code of its own that a flat could have. */
+export interface ApartCode {
+  flat: FlatID;
+  match: CodeMatch;
+}
+
+/** Codes is the colours of a version beside a maker's list. */
+export interface Codes {
+  /** Rows has every flat that is filled or printed, in the order of the flats. */
+  rows: FlatCodes[];
+  /** Shared has the codes that more than one flat falls on. */
+  shared: SharedCode[];
+  /** Apart gives every flat a code of its own; none when nothing is shared, or when the list has too few. */
+  apart: ApartCode[];
+  apartWords: string;
 }
 
 /** CheckAsk asks for everything that follows from a picked version. */
@@ -746,6 +872,8 @@ export interface Calls {
   thumbnail: { ask: ThumbnailAsk; answer: Thumbnail };
   flats: { ask: FlatsAsk; answer: Flats };
   buys: { ask: BuysAsk; answer: Buys };
+  colourlist: { ask: ColourListAsk; answer: ColourListRead };
+  codes: { ask: CodesAsk; answer: Codes };
   check: { ask: CheckAsk; answer: Check };
   quote: { ask: QuoteAsk; answer: Quote };
   choices: { ask: ChoicesAsk; answer: Choices };
