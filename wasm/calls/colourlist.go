@@ -66,9 +66,9 @@ func codes(s *Session, job Job, ask wire.CodesAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	b := bench{shelf: colourlist.NewShelf(&ask.List)}
-	for _, f := range u.base.sep.Flats {
-		if f.Role == reduce.Enamel || f.Role == reduce.Printed {
-			b.lay(f, u.taken(f.ID))
+	for i := range u.base.sep.Flats {
+		if f := &u.base.sep.Flats[i]; takesCode(f) {
+			b.lay(f, u.taken(f))
 		}
 	}
 	answer := wire.Codes{Rows: listed(b.rows), Shared: []wire.SharedCode{}, Apart: []wire.ApartCode{}}
@@ -78,12 +78,14 @@ func codes(s *Session, job Job, ask wire.CodesAsk) (Reply, error) {
 	return Reply{Answer: answer}, nil
 }
 
+// takesCode is true for what is made in a colour: metal takes the plating, and
+// a hole takes nothing.
+func takesCode(f *reduce.Flat) bool { return f.Role == reduce.Enamel || f.Role == reduce.Printed }
+
 // taken is the code that a flat of the version has taken, if any.
-func (u *subject) taken(id reduce.FlatID) *wire.TakenCode {
-	for _, c := range u.version.Colours {
-		if c.Flat == id && c.Code != "" {
-			return &wire.TakenCode{Code: c.Code, Named: c.Named, Recoloured: c.RGB != nil}
-		}
+func (u *subject) taken(f *reduce.Flat) *wire.TakenCode {
+	if c := codeOf(u.version, f); c != nil {
+		return &wire.TakenCode{Code: c.Code, Named: c.Named, Recoloured: c.RGB != nil}
 	}
 	return nil
 }
@@ -99,7 +101,7 @@ type bench struct {
 	held []int
 }
 
-func (b *bench) lay(f reduce.Flat, taken *wire.TakenCode) {
+func (b *bench) lay(f *reduce.Flat, taken *wire.TakenCode) {
 	lab := f.RGB.Lab()
 	row := wire.FlatCodes{Flat: f.ID, Name: f.Name, RGB: f.RGB, Nearest: listed(b.shelf.Nearest(lab, nearestShown)), Taken: taken}
 	falls, held := "", -1

@@ -122,7 +122,19 @@ func TestANotedCodeChangesNoColour(t *testing.T) {
 	_, after := ask[wire.Picture](t, s, "picture", wire.PictureAsk{Picked: p, View: wire.ViewStruck, LongSide: 200}, nil)
 	assert.Equal(t, before, after)
 	is, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
-	assert.Equal(t, was.Flats, is.Flats)
+	require.Len(t, is.Flats.Codes, 1)
+	assert.Equal(t, wire.FlatCode{Flat: was.Flats.Flats[0].ID, Code: "SL-32", Named: "Signal red"}, is.Flats.Codes[0])
+	assert.Equal(t, was.Flats.Flats, is.Flats.Flats)
+
+	metal := is.Flats.Flats[len(is.Flats.Flats)-1]
+	for _, f := range is.Flats.Flats {
+		if f.Role == reduce.Metal {
+			metal = f
+		}
+	}
+	v.Colours[0].Flat = metal.ID
+	is, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Empty(t, is.Flats.Codes, "metal takes the plating, no code")
 }
 
 func TestANameGivenByHandOutlivesACodesColour(t *testing.T) {

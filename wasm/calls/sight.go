@@ -79,8 +79,22 @@ func recolours(v *sizing.Version) map[reduce.FlatID]colour.RGB8 {
 	return m
 }
 
-// recoloured gives flats the colours of a version. A name given by hand stays;
-// a plain one follows the colour.
+// codeOf is the code that a version gives a flat, if any. One whose role no
+// longer takes a code keeps what it was given, unseen.
+func codeOf(v *sizing.Version, f *reduce.Flat) *sizing.VersionColour {
+	if !takesCode(f) {
+		return nil
+	}
+	for i := range v.Colours {
+		if v.Colours[i].Flat == f.ID && v.Colours[i].Code != "" {
+			return &v.Colours[i]
+		}
+	}
+	return nil
+}
+
+// recoloured gives flats the colours and codes of a version. A name given by
+// hand stays; a plain one follows the colour.
 func recoloured(f wire.Flats, v *sizing.Version) wire.Flats {
 	if len(v.Colours) == 0 {
 		return f
@@ -89,6 +103,9 @@ func recoloured(f wire.Flats, v *sizing.Version) wire.Flats {
 	f.Flats = append([]reduce.Flat(nil), f.Flats...)
 	for i := range f.Flats {
 		flat := &f.Flats[i]
+		if c := codeOf(v, flat); c != nil {
+			f.Codes = append(f.Codes, wire.FlatCode{Flat: flat.ID, Code: c.Code, Named: c.Named})
+		}
 		if c, ok := m[flat.ID]; ok {
 			if flat.Name == colour.Name(flat.RGB) {
 				flat.Name = colour.Name(c)

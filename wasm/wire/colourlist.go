@@ -48,9 +48,9 @@ type FlatCodes struct {
 	Flat reduce.FlatID `json:"flat"`
 	Name string        `json:"name"`
 	// RGB is the flat's own colour, before that of any code.
-	RGB     colour.RGB8        `json:"rgb"`
+	RGB     colour.RGB8            `json:"rgb"`
 	Nearest []colourlist.CodeMatch `json:"nearest"`
-	Taken   *TakenCode         `json:"taken,omitempty"`
+	Taken   *TakenCode             `json:"taken,omitempty"`
 }
 
 // TakenCode is the code a flat has taken.
@@ -70,8 +70,15 @@ type SharedCode struct {
 	Words string          `json:"words"`
 }
 
+// FlatCode is the maker's code of one flat, and the name beside it, if any.
+type FlatCode struct {
+	Flat  reduce.FlatID `json:"flat"`
+	Code  string        `json:"code"`
+	Named string        `json:"named"`
+}
+
 // ApartCode is the code of its own that a flat could have.
 type ApartCode struct {
-	Flat  reduce.FlatID    `json:"flat"`
+	Flat  reduce.FlatID        `json:"flat"`
 	Match colourlist.CodeMatch `json:"match"`
 }

@@ -162,6 +162,8 @@ type Flats struct {
 	Flats []reduce.Flat `json:"flats"`
 	// Spots gives, for each flat in order, a place well inside its largest area.
 	Spots []Spot `json:"spots"`
+	// Codes is what the version calls flats in a maker's list.
+	Codes []FlatCode `json:"codes,omitempty"`
 }
 
 // Spot is a place well inside an area, for a callout to point at.

@@ -383,6 +383,13 @@ export interface Spot {
   pieces: number;
 }
 
+/** FlatCode is the maker's code of one flat, and the name beside it, if any. */
+export interface FlatCode {
+  flat: FlatID;
+  code: string;
+  named: string;
+}
+
 /** Flats is the flat drawing without its pixels. */
 export interface Flats {
   w: number;
@@ -392,6 +399,8 @@ export interface Flats {
   flats: Flat[];
   /** Spots gives, for each flat in order, a place well inside its largest area. */
   spots: Spot[];
+  /** Codes is what the version calls flats in a maker's list. */
+  codes?: FlatCode[];
 }
 
 /** Picked names one version of one design of a project. */
