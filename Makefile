@@ -62,7 +62,12 @@ $(BUILD)/wasm_exec.js: | tools
 	@mkdir -p $(BUILD)
 	@cp "$$(go env GOROOT)/lib/wasm/wasm_exec.js" $@
 
-build: $(BUILD)/npm.stamp $(BUILD)/engine.wasm $(BUILD)/wasm_exec.js
+# What the page shows before its engine is there.
+FIRST := $(BUILD)/first/sheet.json
+$(FIRST): $(GO_SOURCES) $(WEB)/dev/first.mjs testdata/drawings/lighthouse.png testdata/drawings/demo/lighthouse.svg | tools
+	@node $(WEB)/dev/first.mjs $(@D)
+
+build: $(BUILD)/npm.stamp $(BUILD)/engine.wasm $(BUILD)/wasm_exec.js $(FIRST)
 	@node $(WEB)/dev/static.mjs
 	@cd $(WEB) && npx vite build --logLevel warn
 

@@ -4,8 +4,8 @@ package main
 
 import (
 	"encoding/json"
-	"fmt"
 	"os"
+	"strconv"
 
 	"badgewright/reduce"
 	"badgewright/sizing"
@@ -91,15 +91,13 @@ func (d *desk) do(r *request) (calls.Reply, error) {
 	if r.Call == "open" {
 		return d.open(r)
 	}
-	ask, err := d.fill(r)
+	job, err := d.job(r)
 	if err != nil {
 		return calls.Reply{}, err
 	}
-	job := calls.Job{}
-	if r.Call == "header" && r.File != "" {
-		if job.Bytes, err = head(r.File); err != nil {
-			return calls.Reply{}, err
-		}
+	ask, err := d.fill(r)
+	if err != nil {
+		return calls.Reply{}, err
 	}
 	reply, err := d.session.Do(r.Call, ask, job)
 	if err != nil {
@@ -133,7 +131,10 @@ func (d *desk) open(r *request) (calls.Reply, error) {
 	if ask.Ground == "" {
 		ask.Ground = reduce.GroundAuto
 	}
-	reply, err := d.session.Open(ask.ID, r.File, drawing, ask.Ground, func(float64, string) error { return nil })
+	if ask.FileName == "" {
+		ask.FileName = r.File
+	}
+	reply, err := d.session.Open(ask.ID, ask.FileName, drawing, ask.Ground, func(float64, string) error { return nil })
 	if err == nil {
 		*d.design() = reply.Answer.(wire.Opened).Design
 	}
@@ -147,11 +148,11 @@ func (d *desk) fill(r *request) ([]byte, error) {
 		ask[k] = v
 	}
 	switch r.Call {
-	case "buys", "check", "quote", "picture", "touch":
+	case "buys", "check", "quote", "choices", "picture", "touch":
 		if _, has := ask["picked"]; !has {
 			ask["picked"] = d.picked
 		}
-	case "flats", "ground":
+	case "flats", "ground", "thumbnail":
 		design := d.design()
 		if len(design.Drawings) == 0 {
 			return nil, &reduce.Refusal{What: "No drawing is open.", Do: "Send an open line first."}
@@ -174,17 +175,20 @@ func remarshal(from, into any) error {
 	return json.Unmarshal(text, into)
 }
 
-// head reads as much of a file as the header call wants.
-func head(path string) ([]byte, error) {
-	f, err := os.Open(path)
+// job reads the file that a header line names, and says its size.
+func (d *desk) job(r *request) (calls.Job, error) {
+	if r.Call != "header" || r.File == "" {
+		return calls.Job{}, nil
+	}
+	file, err := os.ReadFile(r.File)
 	if err != nil {
-		return nil, err
+		return calls.Job{}, &reduce.Refusal{What: "This file cannot be read: " + err.Error() + ".", Do: "Check the path."}
 	}
-	defer f.Close()
-	buf := make([]byte, reduce.HeaderBytes)
-	n, err := f.Read(buf)
-	if err != nil && n == 0 {
-		return nil, fmt.Errorf("%s: %w", path, err)
+	if r.Ask == nil {
+		r.Ask = map[string]json.RawMessage{}
 	}
-	return buf[:n], nil
+	if _, has := r.Ask["size"]; !has {
+		r.Ask["size"] = json.RawMessage(strconv.Itoa(len(file)))
+	}
+	return calls.Job{Bytes: file[:min(len(file), reduce.HeaderBytes)]}, nil
 }

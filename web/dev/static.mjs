@@ -1,4 +1,5 @@
-// Gathers what the page serves as it is: its own static files and the demo drawings.
+// Gathers what the page serves as it is: its own static files, the demo
+// drawings, and what the first screen shows while the engine loads.
 import { cpSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,6 +11,7 @@ const to = join(web, 'public/static');
 rmSync(join(web, 'public'), { recursive: true, force: true });
 mkdirSync(join(to, 'demo'), { recursive: true });
 cpSync(join(web, 'static'), to, { recursive: true });
+cpSync(join(web, '../.build/first'), join(to, 'first'), { recursive: true });
 for (const name of ['lighthouse.svg', 'harbour.svg', 'buoy.svg']) {
   if (!readdirSync(drawings).includes(name)) throw new Error(`testdata/drawings/demo has no ${name}, which the first screen shows`);
   cpSync(join(drawings, name), join(to, 'demo', name));

@@ -32,6 +32,8 @@ export interface Engine {
   call<N extends CallName>(name: N, ask: Ask<N>, options?: CallOptions): Promise<Reply<N>>;
   /** Reads, decodes and opens a file. When it is refused, what was open stays open. */
   openFile(file: Blob, name: string, ground: GroundChoice, options?: CallOptions): Promise<Opened>;
+  /** Takes a drawing whose answers are known already; it is opened when a call first speaks of it. */
+  adopt(file: Blob, header: Header, plan: OpenPlan): void;
   /** Tells how the engine is, now and at each change; returns how to stop listening. */
   onState(listener: (state: EngineState) => void): () => void;
 }
@@ -116,6 +118,10 @@ class Client implements Engine {
     this.drawings.set(open.plan.id, open);
     this.held.add(open.plan.id);
     return answer;
+  }
+
+  adopt(file: Blob, header: Header, plan: OpenPlan): void {
+    this.drawings.set(plan.id, { file, header, plan });
   }
 
   private async headerOf(file: Blob, name: string, options: CallOptions): Promise<Header> {

@@ -1,6 +1,6 @@
 // What the page knows. The asked-for project and the shown one are two fields,
 // so that an old picture never wears a new label.
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import type { EngineState } from '../engine/client';
 import type { Buys, Check, Hello, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
 import { begin, redo, replace, undo, type History } from './history';
@@ -75,6 +75,14 @@ export const behind = computed(() => asked.value !== undefined && shown.value?.p
 
 export function picked(project: Project): Picked {
   return { project, design: at.value.design, version: at.value.version };
+}
+
+/** Puts what was found and its picture on the sheet together. */
+export function show(found: Shown, drawn: Drawn): void {
+  batch(() => {
+    shown.value = found;
+    front.value = drawn;
+  });
 }
 
 /** One step that can be undone; `what` says it in words. */

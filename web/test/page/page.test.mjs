@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, beforeEach, describe, it } from 'node:test';
 import { at, drawings, servePage } from './house.mjs';
-import { counted, findings, ready, section, sizeOf } from './sheet.mjs';
+import { counted, findings, pick, ready, section, sizeOf } from './sheet.mjs';
 
 let server;
 let d;
@@ -78,7 +78,7 @@ describe('opening a drawing', () => {
 describe('the count of colours', () => {
   it('gives that many enamels, and undo gives back the count before', async () => {
     const before = await counted(d);
-    await pick(3);
+    await pick(d, 3);
     await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('3 enamels'));
     await ready(d);
     assert.equal(await counted(d), 3);
@@ -92,7 +92,7 @@ describe('the count of colours', () => {
       return [r.x, r.y, r.width, r.height].map(Math.round);
     });
     const before = await box();
-    await pick(2);
+    await pick(d, 2);
     await d.waitFor(() => document.querySelector('.title-block')?.textContent.includes('2 enamels'));
     await ready(d);
     assert.deepEqual(await box(), before);
@@ -108,11 +108,6 @@ describe('the count of colours', () => {
     const all = rows.map((r) => Number(r[5].replace(/[^\d.]/g, '')));
     assert.ok(all.every((v, i) => i === 0 || v >= all[i - 1]), `price rises: ${all}`);
   });
-
-  async function pick(n) {
-    await section(d, 'colours');
-    await d.evaluate((value) => document.querySelector(`#colours input[name=count][value="${value}"]`).click(), n);
-  }
 });
 
 describe('the size', () => {
@@ -140,11 +135,11 @@ describe('the size', () => {
       return { x: r.x + r.width / 2, y: r.y + r.height / 2 };
     });
     await d.drag(grip.x, grip.y, grip.x + 60, grip.y);
-    await d.waitFor((w) => Math.abs(Number(/([\d.]+)\smm\s×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) > 1, before.w);
+    await d.waitFor((w) => Math.abs(Number(/([\d.]+)\s×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) > 1, before.w);
     await ready(d);
     assert.ok((await sizeOf(d)).w > before.w + 1);
     await d.click('button', 'Undo');
-    await d.waitFor((w) => Math.abs(Number(/([\d.]+)\smm\s×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) < 0.06, before.w);
+    await d.waitFor((w) => Math.abs(Number(/([\d.]+)\s×/.exec(document.querySelector('.title-block').textContent)?.[1]) - w) < 0.06, before.w);
   });
 
   it('changes the trouble spots: fewer on a larger pin', async () => {

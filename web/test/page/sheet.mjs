@@ -16,11 +16,17 @@ export async function section(d, id) {
   }, id);
 }
 
+/** Asks for a number of enamels. */
+export async function pick(d, n) {
+  await section(d, 'colours');
+  await d.evaluate((value) => document.querySelector(`#colours input[name=count][value="${value}"]`).click(), n);
+}
+
 export const counted = async (d) => Number(/(\d+) enamel/.exec(await d.read('.title-block'))?.[1]);
 
 export const findings = (d) => d.evaluate(() => document.querySelectorAll('#metal .findings > li').length);
 
 export async function sizeOf(d) {
-  const [, w, h] = /([\d.]+)\smm\s×\s([\d.]+)\smm/.exec(await d.read('.title-block')) ?? [];
+  const [, w, h] = /([\d.]+)\s×\s([\d.]+)\smm/.exec(await d.read('.title-block')) ?? [];
   return { w: Number(w), h: Number(h) };
 }

@@ -1,0 +1,33 @@
+// Finds, with the engine run natively, what the first screen shows: the demo's
+// answers and its picture, so that a page need not wait for its engine to load.
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const [to] = process.argv.slice(2);
+if (!to) throw new Error('usage: first.mjs FOLDER');
+const root = fileURLToPath(new URL('../..', import.meta.url));
+mkdirSync(to, { recursive: true });
+
+/** Long side of the picture, device px: sharp on most sheets, light to fetch. */
+const PICTURE = 720;
+
+const svg = 'testdata/drawings/demo/lighthouse.svg';
+const lines = [
+  { call: 'hello' },
+  { call: 'header', file: svg, ask: { fileName: 'lighthouse.svg' } },
+  { call: 'open', file: 'testdata/drawings/lighthouse.png', ask: { id: 'first', fileName: 'lighthouse.svg' } },
+  { call: 'check' },
+  { call: 'buys' },
+  { call: 'picture', ask: { view: 'struck', longSide: PICTURE }, png: join(process.cwd(), to, 'pin.png') },
+];
+const out = execFileSync('go', ['run', './wasm'], { cwd: root, input: lines.map((l) => JSON.stringify(l)).join('\n') + '\n', maxBuffer: 1 << 26, encoding: 'utf8' });
+const [hello, header, opened, check, buys, picture] = out.trim().split('\n').map((line) => {
+  const { call, answer, error } = JSON.parse(line);
+  if (error) throw new Error(`${call}: ${error.what}`);
+  return answer;
+});
+// The engine will open the same drawing at the size these answers speak of.
+const first = { hello, header: { ...header, workW: opened.w, workH: opened.h }, opened, check, buys, picture };
+writeFileSync(join(to, 'sheet.json'), JSON.stringify(first));
