@@ -24,7 +24,7 @@ CHECKS     := inherit,-ST1005
 # Long enough to find what a change broke, short enough for every night.
 FUZZ_TIME  ?= 30s
 
-.PHONY: run test test-long bench dist golden lint generate clean \
+.PHONY: run test test-long bench bench-colour dist golden lint generate clean \
 	tools build harness lint-go lint-web test-go test-wasm test-unit test-page size smoke fuzz
 
 run: dist
@@ -133,5 +133,19 @@ bench: dist harness
 	go test -run '^$$' -bench . -benchtime 5x ./...
 	cd $(WEB) && node test/bench/bench.mjs
 
+# Peers and pictures are installed beside the benchmark and are no part of the page.
+COLOUR := $(WEB)/test/colour
+$(BUILD)/colour.stamp: $(COLOUR)/package.json $(COLOUR)/package-lock.json | tools
+	@mkdir -p $(BUILD)
+	cd $(COLOUR) && npm ci --no-audit --no-fund --loglevel=error </dev/null
+	@touch $@
+
+bench-colour: $(BUILD)/colour.stamp
+	@bash $(COLOUR)/tools.sh
+	@mkdir -p $(BUILD)/colour
+	go build -o $(BUILD)/engine-native ./wasm
+	go build -o $(BUILD)/colour/goquantize $(COLOUR)/goquantize.go
+	@node $(COLOUR)/bench.mjs
+
 clean:
-	rm -rf $(BUILD) $(WEB)/dist $(WEB)/public $(WEB)/node_modules
+	rm -rf $(BUILD) $(WEB)/dist $(WEB)/public $(WEB)/node_modules $(COLOUR)/node_modules
