@@ -87,9 +87,12 @@ func within(t wire.Typed, ask wire.TypedAsk, say func(float64) string) error {
 	if ask.Most == 0 || t.Number >= ask.Least && t.Number <= ask.Most {
 		return nil
 	}
-	word := "large"
+	m := &unit.Mistake{What: t.Words + " is too large here.", Do: fmt.Sprintf("Give from %s to %s.", say(ask.Least), say(ask.Most))}
 	if t.Number < ask.Least {
-		word = "small"
+		m.What = t.Words + " is too small here."
 	}
-	return &unit.Mistake{What: fmt.Sprintf("%s is too %s here.", t.Words, word), Do: fmt.Sprintf("Give from %s to %s.", say(ask.Least), say(ask.Most))}
+	if ask.Least == 0 {
+		m.Do = fmt.Sprintf("Give at most %s.", say(ask.Most))
+	}
+	return m
 }

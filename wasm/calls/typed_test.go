@@ -38,7 +38,7 @@ func TestWhatCannotBeReadIsRefusedInWords(t *testing.T) {
 		{wire.TypedAsk{Text: "big", As: wire.TypedLength, Beside: "mm"}, `"big"`},
 		{wire.TypedAsk{Text: "4", As: wire.TypedLength, Beside: "mm", Least: 5, Most: 150}, "4 mm (0.16 in) is too small here. Give from 5 mm (0.20 in) to 150 mm (5.91 in)."},
 		{wire.TypedAsk{Text: "6 in", As: wire.TypedLength, Beside: "mm", Least: 5, Most: 150}, "too large"},
-		{wire.TypedAsk{Text: "21", As: wire.TypedArea, Most: 20}, "21 mm² is too large here. Give from 0 mm² to 20 mm²."},
+		{wire.TypedAsk{Text: "21", As: wire.TypedArea, Most: 20}, "21 mm² is too large here. Give at most 20 mm²."},
 		{wire.TypedAsk{Text: "0", As: wire.TypedCount, Beside: "pins", Least: 1, Most: 100}, "0 is too small here. Give from 1 to 100."},
 		{wire.TypedAsk{Text: "2.5", As: wire.TypedCount}, "not a whole number"},
 		{wire.TypedAsk{Text: "free", As: wire.TypedAmount, Beside: "EUR"}, `"free"`},

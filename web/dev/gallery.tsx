@@ -10,26 +10,28 @@ import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
 import { OrderPanel } from '../src/panels/OrderPanel';
 import { SightPanel } from '../src/panels/SightPanel';
+import { choices } from '../src/state/choices';
 import * as s from '../src/state/store';
+import { thumbs } from '../src/state/thumbs';
 import { applyTheme, theme } from '../src/state/theme';
 import { App } from '../src/view/App';
-import { BUYS, CHECK, FLATS, HELLO, OPENED } from './canned/answers';
-import { cannedShot } from './canned/picture';
+import { BUYS, CHECK, CHOICES, FLATS, HELLO, OPENED, TRUE_SIZE } from './canned/answers';
+import { cannedShot, cannedThumb } from './canned/picture';
 import { BLANK, DESIGN, LIST } from './canned/project';
 
 const idle = () => undefined;
 const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colours: [], quantity: 100 };
 
 const PANELS: Record<string, () => ComponentChildren> = {
-  drawing: () => <DrawingPanel opened={OPENED} ground="auto" fileName="lighthouse.svg" onGround={idle} />,
+  drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" fileName="lighthouse.svg" onGround={idle} />,
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} onCount={idle} onFlat={idle} />,
   metal: () => (
     <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
       onLimits={idle} onUsualLimits={idle} onRecipes={idle} onFinding={idle} />
   ),
   back: () => <BackPanel check={CHECK} design={DESIGN} turned={false} onPosts={idle} onTurn={idle} />,
-  sight: () => <SightPanel check={CHECK} design={DESIGN} sure={false} perMM={3.78} onSize={idle} onBy={idle} onMatched={idle} />,
-  order: () => <OrderPanel check={CHECK} shownVersion={version} version={version} list={LIST} onQuantity={idle} onList={idle} />,
+  sight: () => <SightPanel check={CHECK} design={DESIGN} bounds={{ least: 5, most: 150 }} trueSize={TRUE_SIZE} perMM={TRUE_SIZE.perMM} onSize={idle} onBy={idle} onMatched={async () => 'The canned engine takes no check.'} />,
+  order: () => <OrderPanel check={CHECK} shownVersion={version} version={version} list={LIST} choices={CHOICES.rows} late={false} onQuantity={idle} onList={idle} />,
   sheet: wholePage,
 };
 
@@ -42,6 +44,8 @@ function wholePage() {
   s.front.value = { project: BLANK, view: 'struck', shot: cannedShot('struck') };
   s.back.value = { project: BLANK, view: 'back', shot: cannedShot('back') };
   s.brought.value = { project: BLANK, view: 'drawing', shot: cannedShot('drawing') };
+  thumbs.value = { 'drawing-1': cannedThumb() };
+  choices.value = { project: BLANK, rows: CHOICES.rows };
   return <App />;
 }
 

@@ -1,7 +1,8 @@
 // A pin drawn by hand on a canvas, standing in for the engine's pictures.
 import type { View } from '../../src/engine/wire.gen';
 import type { Shot } from '../../src/state/store';
-import { RASTER } from './answers';
+import type { Thumb } from '../../src/state/thumbs';
+import { OPENED, RASTER } from './answers';
 
 const MARGIN = 0.05;
 
@@ -19,6 +20,12 @@ export function cannedShot(view: View, longSide = 1000): Shot {
   if (view === 'back') drawBack(g);
   else drawFront(g, view === 'drawing' ? '#20222a' : '#cfa045');
   return { picture: { w, h: longSide, scale: k, dx: pad, dy: pad }, pixels: g.getImageData(0, 0, w, longSide) };
+}
+
+/** The drawing as brought, small. */
+export function cannedThumb(): Thumb {
+  const { picture, pixels } = cannedShot('drawing', 160);
+  return { of: OPENED, about: { w: picture.w, h: picture.h, clear: true, words: 'The drawing as brought, on a transparent background' }, pixels };
 }
 
 function outline(g: CanvasRenderingContext2D): void {

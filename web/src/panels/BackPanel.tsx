@@ -34,8 +34,8 @@ export function BackPanel(p: BackProps) {
             <caption>Places, seen from the back</caption>
             <thead><tr><th scope="col">post</th><th scope="col">from the left</th><th scope="col">from the top</th></tr></thead>
             <tbody>
-              {b.posts.map((q, i) => (
-                <tr key={i}><th scope="row">{i + 1}</th><td>{mm(p.check ? p.check.w - q.x : q.x)}</td><td>{mm(q.y)}</td></tr>
+              {p.check.places.map((q, i) => (
+                <tr key={i}><th scope="row">{i + 1}</th><td>{q.left.inMM}</td><td>{q.top.inMM}</td></tr>
               ))}
             </tbody>
           </table>

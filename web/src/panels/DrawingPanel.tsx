@@ -1,8 +1,11 @@
 import type { Opened } from '../engine/wire.gen';
+import type { Thumb } from '../state/thumbs';
 import { Choice, Section, Swatch } from '../widgets/basic';
+import { ThumbView } from '../widgets/ThumbView';
 
 export interface DrawingProps {
   opened: Opened | undefined;
+  thumb: Thumb | undefined;
   ground: Opened['ground'];
   fileName: string;
   onGround: (g: Opened['ground']) => void;
@@ -19,7 +22,7 @@ export function DrawingPanel(p: DrawingProps) {
   const o = p.opened;
   const says = o ? `${p.fileName}: ${o.reason || o.groundNote}` : 'No drawing is open yet.';
   return (
-    <Section id="drawing" title="Drawing" says={says}>
+    <Section id="drawing" title="Drawing" says={says} picture={o ? <ThumbView thumb={p.thumb} /> : undefined}>
       {o ? (
         <>
           <Choice legend="Background" value={p.ground} options={GROUNDS} onPick={p.onGround} />

@@ -2,7 +2,8 @@ import type { Check, Design, Limits, Plating, Recipe } from '../engine/wire.gen'
 import { Choice, Section, Why } from '../widgets/basic';
 import { tone } from '../widgets/look';
 import { TextField } from '../widgets/TextField';
-import { mm, parseLength } from '../words/length';
+import { typed } from '../state/typed';
+import { mm } from '../words/length';
 import { kindWords, measuredWords, metalSays, VERDICT } from '../words/words';
 
 export interface MetalProps {
@@ -13,9 +14,10 @@ export interface MetalProps {
   onPlating: (id: string) => void;
   onMaking: (m: Design['making']) => void;
   onFill: (f: Design['fill']) => void;
-  onLimits: (l: Limits) => void;
+  /** Changes as things then are: another field may have been read since. */
+  onLimits: (change: Partial<Limits>) => void;
   onUsualLimits: () => void;
-  onRecipes: (r: Recipe[]) => void;
+  onRecipes: (change: (all: readonly Recipe[]) => Recipe[]) => void;
   onFinding: (index: number) => void;
 }
 
@@ -111,20 +113,21 @@ const RECIPES: readonly { kind: Recipe['kind']; label: string; hint: string }[] 
   { kind: 'build-lines', label: 'Build lines between colours', hint: 'Metal wherever two enamels touch.' },
 ];
 
-function Recipes({ recipes, onRecipes }: { recipes: readonly Recipe[]; onRecipes: (r: Recipe[]) => void }) {
+function Recipes({ recipes, onRecipes }: Pick<MetalProps, 'onRecipes'> & { recipes: readonly Recipe[] }) {
+  const without = (all: readonly Recipe[], kind: Recipe['kind']) => all.filter((r) => r.kind !== kind);
+  const build = (kind: Recipe['kind'], width: number) => onRecipes((all) => [...without(all, kind), { kind, width }]);
   return (
     <fieldset class="recipes">
       <legend>Built metal</legend>
       {RECIPES.map((k) => {
         const has = recipes.find((r) => r.kind === k.kind);
-        const rest = recipes.filter((r) => r.kind !== k.kind);
         return (
           <div key={k.kind} class="recipe">
             <label class="tick">
               <input
                 type="checkbox"
                 checked={has !== undefined}
-                onChange={(e) => onRecipes(e.currentTarget.checked ? [...rest, { kind: k.kind, width: 0 }] : rest)}
+                onChange={(e) => (e.currentTarget.checked ? build(k.kind, 0) : onRecipes((all) => without(all, k.kind)))}
               />
               <span>{k.label}<span class="hint"> {k.hint}</span></span>
             </label>
@@ -132,12 +135,10 @@ function Recipes({ recipes, onRecipes }: { recipes: readonly Recipe[]; onRecipes
               <TextField
                 label="width, or “thinnest” for what the maker holds"
                 value={has.width > 0 ? mm(has.width, 2) : THINNEST}
-                onSet={(text) => {
-                  const width = text.trim() === '' || text.trim() === THINNEST ? 0 : parseLength(text);
-                  if (width === undefined || width > WIDEST) return `Write a width up to ${WIDEST} mm, or “${THINNEST}”.`;
-                  onRecipes([...rest, { kind: k.kind, width }]);
-                  return undefined;
-                }}
+                onSet={(text) =>
+                  ['', THINNEST].includes(text.trim())
+                    ? () => build(k.kind, 0)
+                    : typed({ text, as: 'length', beside: 'mm', most: WIDEST }, (t) => build(k.kind, t.number))}
               />
             ) : null}
           </div>
@@ -156,20 +157,19 @@ const LIMITS: readonly { key: keyof Limits; label: string; unit: string }[] = [
   { key: 'bridge', label: 'narrowest bridge', unit: 'mm' },
 ];
 
-function LimitsTable({ limits, onLimits, onUsual }: { limits: Limits; onLimits: (l: Limits) => void; onUsual: () => void }) {
-  const set = (key: keyof Limits, text: string) => {
-    const v = Number(text.trim().replace(',', '.').replace(/\s*mm²?$/, ''));
-    if (!(v > 0 && v <= 20)) return 'Give a number above 0, up to 20.';
-    onLimits({ ...limits, [key]: v });
-    return undefined;
-  };
+/** No maker's limit is as coarse as this, mm or mm². */
+const COARSEST = 20;
+
+function LimitsTable({ limits, onLimits, onUsual }: Pick<MetalProps, 'onLimits'> & { limits: Limits; onUsual: () => void }) {
+  const set = (key: keyof Limits, unit: string, text: string) =>
+    typed({ text, as: unit === 'mm' ? 'length' : 'area', beside: unit, most: COARSEST }, (t) => onLimits({ [key]: t.number }));
   return (
     <details class="more">
       <summary>What the maker can hold</summary>
       <p class="hint">Usual figures of the trade; put in your own maker’s.</p>
       <div class="limit-grid">
         {LIMITS.map((l) => (
-          <TextField key={l.key} label={l.label} unit={l.unit} value={String(limits[l.key])} numeric onSet={(t) => set(l.key, t)} />
+          <TextField key={l.key} label={l.label} unit={l.unit} value={String(limits[l.key])} numeric onSet={(t) => set(l.key, l.unit, t)} />
         ))}
       </div>
       <button type="button" class="plain" onClick={onUsual}>Back to the usual figures</button>

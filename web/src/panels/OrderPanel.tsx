@@ -1,9 +1,9 @@
-import type { Check, PriceList, Version } from '../engine/wire.gen';
+import type { Check, Choice, PriceList, Version } from '../engine/wire.gen';
 import { Section, Why } from '../widgets/basic';
+import { ChoiceTable } from '../widgets/ChoiceTable';
 import { PriceTable } from '../widgets/PriceTable';
 import { CountField } from '../widgets/TextField';
-import { money } from '../words/money';
-import { eachWords, orderSays } from '../words/words';
+import { orderSays } from '../words/words';
 
 export interface OrderProps {
   check: Check | undefined;
@@ -11,8 +11,11 @@ export interface OrderProps {
   shownVersion: Version | undefined;
   version: Version;
   list: PriceList | undefined;
+  choices: readonly Choice[];
+  /** The choices are those of an earlier wish. */
+  late: boolean;
   onQuantity: (n: number) => void;
-  onList: (l: PriceList, what: string) => void;
+  onList: (change: (l: PriceList) => PriceList, what: string) => void;
 }
 
 export function OrderPanel(p: OrderProps) {
@@ -30,17 +33,18 @@ export function OrderPanel(p: OrderProps) {
               {q.lines.map((l) => (
                 <tr key={l.key}>
                   <th scope="row">{l.what}</th>
-                  <td>{l.count > 1 ? `${l.count} × ${l.each}` : ''}</td>
-                  <td>{money(l.amount, q.currency, q.minorDigits)}</td>
+                  <td>{l.sumSays}</td>
+                  <td>{l.says}</td>
                 </tr>
               ))}
             </tbody>
             <tfoot>
-              <tr><th scope="row">in all</th><td /><td>{money(q.total, q.currency, q.minorDigits)}</td></tr>
-              <tr><th scope="row">each</th><td /><td>{eachWords(p.check)}</td></tr>
+              <tr><th scope="row">in all</th><td /><td>{q.totalSays}</td></tr>
+              <tr><th scope="row">each</th><td /><td>{q.eachSays}</td></tr>
             </tfoot>
           </table>
           <ul class="notes">{q.notes.map((n) => <li key={n}>{n}</li>)}</ul>
+          {p.choices.length > 0 ? <ChoiceTable rows={p.choices} behind={p.late} /> : null}
         </>
       ) : null}
       {p.list ? <PriceTable list={p.list} onList={p.onList} /> : null}

@@ -1,10 +1,13 @@
 // Asks the engine for what the project needs, newest wish first.
-import { batch, effect, untracked } from '@preact/signals';
+import { effect, untracked } from '@preact/signals';
 import type { Engine } from '../engine/client';
 import type { Opened, Project, View } from '../engine/wire.gen';
+import { askChoices } from './choices';
+import { atHand } from './desk';
 import { lookOf } from './look';
 import { drawingOf, withOpened } from './project';
 import * as s from './store';
+import { followThumbs } from './thumbs';
 import { whole } from './whole';
 
 /** Longest picture asked for: past this the eye gains nothing on a sheet. */
@@ -23,6 +26,7 @@ let struck: s.Drawn | undefined;
 
 export async function begin(e: Engine): Promise<void> {
   engine = e;
+  atHand.value = e;
   e.onState((state) => {
     s.engineState.value = state;
     if (state === 'restarting') s.tell('The engine stopped by a fault of ours.', 'It is starting again; your work is kept.');
@@ -34,6 +38,7 @@ export async function begin(e: Engine): Promise<void> {
 /** Keeps the sheet up with the project: called once. */
 export function follow(): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
+  followThumbs();
   return effect(() => {
     const p = s.asked.value;
     const wantBack = s.turned.value;
@@ -45,7 +50,10 @@ export function follow(): () => void {
       if (wantBack && s.back.value?.project !== p) void picture(p, 'back');
       if (wantBrought && s.brought.value?.project !== p) void picture(p, 'drawing');
       clearTimeout(timer);
-      timer = setTimeout(() => void askBuys(p), SETTLE);
+      timer = setTimeout(() => {
+        void askBuys(p);
+        void askChoices(p);
+      }, SETTLE);
     });
   });
 }
@@ -88,10 +96,7 @@ async function picture(p: Project, view: View): Promise<void> {
 function settle(): void {
   const [m, d] = [measured, struck];
   if (!m || !d || lookOf(m.project, s.at.value) !== lookOf(d.project, s.at.value)) return;
-  batch(() => {
-    s.shown.value = m;
-    s.front.value = d;
-  });
+  s.show(m, d);
 }
 
 async function askBuys(p: Project): Promise<void> {

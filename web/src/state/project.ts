@@ -31,6 +31,12 @@ export function withDesign(p: Project, change: Partial<Design>, at: Place = FIRS
   return { ...p, order: { ...p.order, designs } };
 }
 
+/** Another size by the same measure, mm. */
+export function withSize(p: Project, mm: number, at: Place = FIRST): Project {
+  const size = designOf(p, at)?.size;
+  return size ? withDesign(p, { size: { ...size, mm } }, at) : p;
+}
+
 export function withVersion(p: Project, change: Partial<Version>, at: Place = FIRST): Project {
   const d = designOf(p, at);
   if (!d) return p;
@@ -51,8 +57,9 @@ function fold(edits: readonly Edit[], next: Edit): Edit[] {
   return same ? edits.slice(0, -1) : [...edits];
 }
 
-export function withPriceList(p: Project, list: PriceList): Project {
-  const priceLists = p.order.priceLists.map((l) => (l.id === list.id ? list : l));
+/** Changes the price list in use. */
+export function withPriceList(p: Project, change: (l: PriceList) => PriceList): Project {
+  const priceLists = p.order.priceLists.map((l) => (l.id === p.order.priceList ? change(l) : l));
   return { ...p, order: { ...p.order, priceLists } };
 }
 

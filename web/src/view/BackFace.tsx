@@ -1,8 +1,7 @@
 // The pin turned over: mirrored, with its posts called out as seen from the back.
 import type { Check } from '../engine/wire.gen';
 import type { Drawn } from '../state/store';
-import { mm } from '../words/length';
-import { Canvas } from './Canvas';
+import { Canvas } from '../widgets/Canvas';
 import { fitIn, mapping, type Box, type Point } from './place';
 import type { Room } from './useRoom';
 
@@ -26,7 +25,7 @@ export function BackFace({ back, check, home, seen, room, margin }: Props) {
     return map.toSheet(check.flats.w - x, y);
   };
   const centre = place(check.back.centre[0] ?? 0, check.back.centre[1] ?? 0);
-  const posts = check.back.posts.map((q) => ({ mm: q, at: place(q.x, q.y) })).sort((a, b) => a.at.x - b.at.x);
+  const posts = check.back.posts.map((q, i) => ({ words: check.places[i], at: place(q.x, q.y) })).sort((a, b) => a.at.x - b.at.x);
   const sides = posts.map((q, i) => {
     const left = posts.length > 1 && i === 0;
     return { ...q, left, x: left ? margin : room.w - margin };
@@ -50,7 +49,7 @@ export function BackFace({ back, check, home, seen, room, margin }: Props) {
             <ul class="post-labels" aria-label="Posts, seen from the back">
               {sides.map((q, i) => (
                 <li key={i} class={q.left ? 'left' : 'right'} style={{ left: `${q.left ? 0 : q.x + 8}px`, top: `${q.at.y}px`, width: `${margin - 14}px` }}>
-                  <b>post {i + 1}</b><br />{mm(check.w - q.mm.x)} from left<br />{mm(q.mm.y)} from top
+                  <b>post {i + 1}</b><br />{q.words?.left.inMM} from left<br />{q.words?.top.inMM} from top
                 </li>
               ))}
             </ul>

@@ -1,9 +1,11 @@
 // The sections, in the order of the job: data in, wishes out.
 import { chooseGround } from '../state/ask';
-import { priceListOf, withDesign, withPriceList, withVersion } from '../state/project';
-import { checkFromCard } from '../state/truesize';
-import { here, keep, perMM, sure } from '../state/screen';
+import { bounds } from '../state/bounds';
+import { choices } from '../state/choices';
+import { designOf, priceListOf, withDesign, withPriceList, withSize, withVersion } from '../state/project';
+import { matched, perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
+import { thumbs } from '../state/thumbs';
 import type { Design } from '../engine/wire.gen';
 import { BackPanel } from '../panels/BackPanel';
 import { ColoursPanel } from '../panels/ColoursPanel';
@@ -14,6 +16,13 @@ import { SightPanel } from '../panels/SightPanel';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
+
+/** Changes the design as it is by then: a typed text takes a moment to be read. */
+const now = (change: (d: Design) => Partial<Design>, what: string) =>
+  s.change((p) => {
+    const d = designOf(p);
+    return d ? withDesign(p, change(d)) : p;
+  }, what);
 
 /** A new making or fill brings its usual limits; the person's own are kept in the undo. */
 function usual(making: Design['making'], fill: Design['fill']) {
@@ -43,7 +52,7 @@ export function Column() {
   return (
     <div class="column">
       <DrawingPanel
-        opened={ref ? s.opened.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} fileName={ref?.fileName ?? ''}
+        opened={ref ? s.opened.value[ref.id] : undefined} thumb={ref ? thumbs.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} fileName={ref?.fileName ?? ''}
         onGround={(g) => void chooseGround(g)}
       />
       {d && v ? (
@@ -60,21 +69,22 @@ export function Column() {
             onPlating={(plating) => s.change((p) => withVersion(p, { plating }), `Plating ${plating}`)}
             onMaking={(making) => remake({ making }, `Made ${MAKING_WORDS[making]}`)}
             onFill={(fill) => remake({ fill }, `Filled: ${FILL_WORDS[fill]}`)}
-            onLimits={(limits) => design({ limits }, 'Changed a limit')}
+            onLimits={(change) => now((q) => ({ limits: { ...q.limits, ...change } }), 'Changed a limit')}
             onUsualLimits={() => design({ limits: usual(d.making, d.fill) ?? d.limits }, 'Usual limits')}
-            onRecipes={(recipes) => design({ recipes }, 'Changed the built metal')}
+            onRecipes={(change) => now((q) => ({ recipes: change(q.recipes) }), 'Changed the built metal')}
             onFinding={(index) => { s.turned.value = false; s.spot.value = { kind: 'finding', index, ...CENTRE }; toSheet(); }}
           />
           <BackPanel check={check} design={d} turned={s.turned.value}
             onPosts={(posts) => design({ posts }, posts === 0 ? 'Posts as advised' : plural(posts, 'post'))}
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
-          <SightPanel check={check} design={d} sure={sure.value} perMM={perMM.value}
-            onSize={(mm) => design({ size: { ...d.size, mm } }, `Size ${mm} mm`)}
+          <SightPanel check={check} design={d} bounds={bounds.value} trueSize={trueSize.value} perMM={perMM.value}
+            onSize={(mm, words) => s.change((p) => withSize(p, mm), `Size ${words}`)}
             onBy={(by) => design({ size: { mm: sizeBy(by) ?? d.size.mm, by } }, `Measured by ${by}`)}
-            onMatched={(w) => keep(checkFromCard(here.value, w))} />
+            onMatched={(px) => matched({ object: trueSize.value?.card.w ?? 0, px })} />
           <OrderPanel check={check} shownVersion={s.shownVersion.value} version={v} list={list}
             onQuantity={(quantity) => s.change((p) => withVersion(p, { quantity }), plural(quantity, 'pin'))}
-            onList={(l, what) => s.change((p) => withPriceList(p, l), what)} />
+            choices={choices.value?.rows ?? []} late={choices.value?.project !== s.asked.value}
+            onList={(change, what) => s.change((p) => withPriceList(p, change), what)} />
         </>
       ) : null}
     </div>
@@ -84,7 +94,5 @@ export function Column() {
 /** The same pin by another measure: the number changes, the pin does not. */
 function sizeBy(by: Design['size']['by']): number | undefined {
   const c = s.shown.value?.check;
-  if (!c) return undefined;
-  const mm = { width: c.w, height: c.h, longest: c.longest, mean: c.mean }[by];
-  return Math.round(mm * 100) / 100;
+  return c && { width: c.w, height: c.h, longest: c.longest, mean: c.mean }[by];
 }

@@ -2,23 +2,27 @@
 // numbers typed.
 import { useRef, useState } from 'preact/hooks';
 import { LengthField } from '../widgets/LengthField';
-import { inches, mm } from '../words/length';
+import type { Length } from '../engine/wire.gen';
+import { mm } from '../words/length';
 import type { Box } from './place';
 
 interface Props {
   /** The silhouette on the sheet, px. */
   pin: Box;
-  w: number;
-  h: number;
+  w: Length;
+  h: Length;
+  /** What the pin is dragged to, over what it is. */
+  factor: number;
+  /** Sizes that can be typed, mm. */
+  bounds: { least: number; most: number };
   /** The height line stands this far left of the pin, the width line this far below, px. */
   off: number;
   onDrag: (factor: number) => void;
   onDrop: () => void;
-  onWidth: (mm: number) => void;
-  onHeight: (mm: number) => void;
+  onSize: (side: Side, mm: number) => void;
 }
 
-type Side = 'w' | 'h';
+export type Side = 'w' | 'h';
 
 /** One press of an arrow key changes the size by this share of a millimetre. */
 const NUDGE = 0.5;
@@ -41,38 +45,42 @@ export function Dimensions(p: Props) {
       <Grip {...p} side="w" sign={1} x={pin.x + pin.w} y={y} />
       <Grip {...p} side="h" sign={-1} x={x} y={pin.y} />
       <Grip {...p} side="h" sign={1} x={x} y={pin.y + pin.h} />
-      <Label side="w" value={p.w} x={pin.x + pin.w / 2} y={y} typing={typing === 'w'} setTyping={setTyping} onSet={p.onWidth} />
-      <Label side="h" value={p.h} x={x} y={pin.y + pin.h / 2} typing={typing === 'h'} setTyping={setTyping} onSet={p.onHeight} />
+      <Label {...p} side="w" x={pin.x + pin.w / 2} y={y} typing={typing === 'w'} setTyping={setTyping} />
+      <Label {...p} side="h" x={x} y={pin.y + pin.h / 2} typing={typing === 'h'} setTyping={setTyping} />
     </>
   );
 }
 
 const NAMES = { w: 'Width', h: 'Height' } as const;
 
-interface LabelProps {
+interface LabelProps extends Props {
   side: Side;
-  value: number;
   x: number;
   y: number;
   typing: boolean;
   setTyping: (s: Side | undefined) => void;
-  onSet: (mm: number) => void;
 }
 
-function Label({ side, value, x, y, typing, setTyping, onSet }: LabelProps) {
+/** What is dragged is shown as it is drawn: the engine's numbers, stretched. */
+function dragged(l: Length, factor: number) {
+  return { mm: l.mm * factor, inMM: mm(l.mm * factor), inInches: `${(l.inches * factor).toFixed(2)} in` };
+}
+
+function Label(p: LabelProps) {
+  const { side, typing, setTyping } = p;
+  const size = dragged(p[side], p.factor);
   return (
-    <div class={`dim-label ${side}`} style={{ left: `${x}px`, top: `${y}px` }}>
+    <div class={`dim-label ${side}`} style={{ left: `${p.x}px`, top: `${p.y}px` }}>
       {typing ? (
-        <div
-          class="dim-typing"
-          onKeyDown={(e) => (e.key === 'Escape' || e.key === 'Enter') && setTyping(undefined)}
-          onFocusOut={() => setTyping(undefined)}
-        >
-          <LengthField label={NAMES[side]} mm={value} least={2} most={150} onLength={onSet} hideLabel autofocus />
+        <div class="dim-typing">
+          <LengthField
+            label={NAMES[side]} mm={size.mm} {...p.bounds} hideLabel autofocus
+            onLength={(v) => p.onSize(side, v)} onDone={() => setTyping(undefined)}
+          />
         </div>
       ) : (
-        <button type="button" onClick={() => setTyping(side)} aria-label={`${NAMES[side]} ${mm(value)}, ${inches(value)}: type another`}>
-          <b>{mm(value)}</b> <span>{inches(value)}</span>
+        <button type="button" onClick={() => setTyping(side)} aria-label={`${NAMES[side]} ${size.inMM}, ${size.inInches}: type another`}>
+          <b>{size.inMM}</b> <span>{size.inInches}</span>
         </button>
       )}
     </div>
@@ -81,15 +89,16 @@ function Label({ side, value, x, y, typing, setTyping, onSet }: LabelProps) {
 
 type GripProps = Props & { side: Side; sign: 1 | -1; x: number; y: number };
 
-function Grip({ side, sign, x, y, pin, w, h, onDrag, onDrop }: GripProps) {
+function Grip(p: GripProps) {
+  const { side, sign, x, y, pin, onDrag, onDrop } = p;
   const from = useRef<{ at: number; half: number }>(undefined);
-  const value = side === 'w' ? w : h;
+  const size = dragged(p[side], p.factor);
   const along = (e: PointerEvent) => (side === 'w' ? e.clientX : e.clientY);
   const key = (e: KeyboardEvent) => {
     const step = { ArrowRight: NUDGE, ArrowUp: NUDGE, ArrowLeft: -NUDGE, ArrowDown: -NUDGE }[e.key];
     if (step === undefined) return;
     e.preventDefault();
-    onDrag((value + step) / value);
+    onDrag((size.mm + step) / size.mm);
     onDrop();
   };
   return (
@@ -100,10 +109,10 @@ function Grip({ side, sign, x, y, pin, w, h, onDrag, onDrop }: GripProps) {
       tabIndex={sign === 1 ? 0 : -1}
       aria-label={`${NAMES[side]} of the pin`}
       aria-hidden={sign === 1 ? undefined : true}
-      aria-valuenow={Math.round(value * 10) / 10}
-      aria-valuemin={5}
-      aria-valuemax={150}
-      aria-valuetext={`${mm(value)}, ${inches(value)}`}
+      aria-valuenow={Math.round(size.mm * 10) / 10}
+      aria-valuemin={p.bounds.least}
+      aria-valuemax={p.bounds.most}
+      aria-valuetext={`${size.inMM}, ${size.inInches}`}
       onKeyDown={key}
       onPointerDown={(e) => {
         e.currentTarget.setPointerCapture(e.pointerId);

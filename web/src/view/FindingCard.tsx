@@ -1,27 +1,26 @@
-import type { Finding, Flat } from '../engine/wire.gen';
+import type { Finding, Flat, Length } from '../engine/wire.gen';
 import { mm } from '../words/length';
 import { measuredWords, meaningWords, VERDICT } from '../words/words';
 
 interface Props {
   finding: Finding;
   flat: Flat | undefined;
-  holdsFrom: number;
-  size: number;
-  onGrow: (mm: number) => void;
+  /** The size from which everything holds, when the pin is smaller. */
+  growTo: Length | undefined;
+  onGrow: (to: Length) => void;
   onFlat: () => void;
   onList: () => void;
   onStep: (by: 1 | -1) => void;
 }
 
-export function FindingCard({ finding: f, flat, holdsFrom, size, onGrow, onFlat, onList, onStep }: Props) {
-  const grown = Math.ceil(holdsFrom * 10) / 10;
+export function FindingCard({ finding: f, flat, growTo, onGrow, onFlat, onList, onStep }: Props) {
   return (
     <div class="card-body">
       <p class={`verdict-line ${f.verdict}`}><b>{VERDICT[f.verdict].mark} {measuredWords(f)}</b></p>
       <p>{meaningWords(f, flat)}</p>
       <p class="facts">{mm(f.length)} long, {mm(f.typical, 2)} wide for the most part; measured to ±{mm(f.error, 2)}.</p>
       <div class="two">
-        {grown > size ? <button type="button" class="plain" onClick={() => onGrow(grown)}>Grow to {mm(grown)}</button> : null}
+        {growTo ? <button type="button" class="plain" onClick={() => onGrow(growTo)}>Grow to {growTo.inMM}</button> : null}
         {flat ? <button type="button" class="plain" onClick={onFlat}>Change {flat.name} …</button> : null}
         <button type="button" class="plain" onClick={() => onStep(-1)}>Before</button>
         <button type="button" class="plain" onClick={() => onStep(1)}>Next</button>

@@ -1,7 +1,8 @@
 // What can be done with one colour, at the spot.
 import { useState } from 'preact/hooks';
-import type { Edit, Flat, NamedColour, Plating } from '../engine/wire.gen';
+import type { Edit, Flat, NamedColour, Plating, RGB8 } from '../engine/wire.gen';
 import { hexOf, rgbOf } from '../state/project';
+import { typed } from '../state/typed';
 import { Choice, Swatch } from '../widgets/basic';
 import { TextField } from '../widgets/TextField';
 import { mm } from '../words/length';
@@ -63,26 +64,21 @@ export function FlatCard(p: Props) {
 
 function ColourRow({ flat, starting, onEdit }: Pick<Props, 'flat' | 'starting' | 'onEdit'>) {
   const hex = hexOf(flat.rgb);
-  const set = (text: string) => {
-    const rgb = rgbOf(text);
-    if (!rgb) return 'Write six digits, such as #2a6f97.';
-    onEdit({ op: 'recolour', flat: flat.id, rgb }, `Recoloured ${flat.name}`);
-    return undefined;
-  };
+  const set = (rgb: RGB8 | undefined) => rgb && onEdit({ op: 'recolour', flat: flat.id, rgb }, `Recoloured ${flat.name}`);
   return (
     <>
       <div class="colour-row">
         <label>
           <span class="field-label">colour</span>
-          <input type="color" value={hex} onChange={(e) => void set(e.currentTarget.value)} />
+          <input type="color" value={hex} onChange={(e) => set(rgbOf(e.currentTarget.value))} />
         </label>
-        <TextField label="as hex" value={hex} onSet={set} />
+        <TextField label="as hex" value={hex} onSet={(text) => typed({ text, as: 'colour' }, (t) => set(t.rgb))} />
       </div>
       <details class="starting">
         <summary>colours that go together</summary>
         <div class="starting-set">
           {starting.map((c) => (
-            <button key={hexOf(c.rgb)} type="button" aria-label={c.name} title={c.name} onClick={() => void set(hexOf(c.rgb))}>
+            <button key={hexOf(c.rgb)} type="button" aria-label={c.name} title={c.name} onClick={() => set(c.rgb)}>
               <Swatch rgb={c.rgb} />
             </button>
           ))}

@@ -2,8 +2,9 @@
 import { computed } from '@preact/signals';
 import type { Edit } from '../engine/wire.gen';
 import { setPictureSide, touch } from '../state/ask';
-import { designOf, withDesign, withEdit } from '../state/project';
-import { perMM, sure } from '../state/screen';
+import { bounds } from '../state/bounds';
+import { designOf, withDesign, withEdit, withSize } from '../state/project';
+import { perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
 import { FlatButton } from './Callouts';
 import { FindingCard } from './FindingCard';
@@ -35,16 +36,24 @@ const dragFactor = computed(() => {
 /** Under the twin: its rule, its words and air, px. */
 const TWIN_FOOT = 64;
 
-const LEAST = 5;
-const MOST = 150;
+/** Dragging goes in steps of a tenth of a millimetre; what is typed is kept finer. */
+const DRAGGED = 10;
+const TYPED = 1000;
 
-function resize(k: number) {
+function resize(k: number, stepsPerMM: number) {
   return (p: Parameters<typeof withDesign>[0]) => {
     const size = designOf(p)?.size;
     if (!size) return p;
-    const mm = Math.round(Math.min(MOST, Math.max(LEAST, size.mm * k)) * 10) / 10;
+    const { least, most } = bounds.value;
+    const mm = Math.round(Math.min(most, Math.max(least, size.mm * k)) * stepsPerMM) / stepsPerMM;
     return withDesign(p, { size: { ...size, mm } });
   };
+}
+
+/** Makes the pin so wide or high, by what is on the sheet when the number was read. */
+function setSide(side: 'w' | 'h', mm: number) {
+  const check = s.shown.peek()?.check;
+  if (check) s.change(resize(mm / (check[side] * factor.peek()), TYPED), 'Changed the size');
 }
 
 async function touched(x: number, y: number, at: Point) {
@@ -60,7 +69,7 @@ export function Sheet() {
   const { ref, room } = useRoom<HTMLDivElement>();
   const check = s.shown.value?.check;
   const shot = s.front.value?.shot;
-  const twin = shot && check ? twinSize(shot, check, perMM.value * factor.value) : { w: 0, h: 0 };
+  const twin = twinSize(shot, check, perMM.value, factor.value) ?? { w: 0, h: 0 };
   return (
     <section class="sheet" aria-label="The sheet">
       <Tools />
@@ -76,12 +85,12 @@ export function Sheet() {
           onHold={(on) => (s.holding.value = on)}
           onFlat={(flat, at) => (s.spot.value = { kind: 'flat', flat, ...at })}
           onFlag={(index, at) => (s.spot.value = { kind: 'finding', index, ...at })}
-          onDrag={(k) => s.drag(resize(k))}
+          onDrag={(k) => s.drag(resize(k, DRAGGED))}
           onDrop={() => s.letGo(`Size ${s.design.value?.size.mm ?? ''} mm`)}
-          onSize={(k) => s.change(resize(k * factor.peek() ** -1), 'Changed the size')}
+          bounds={bounds.value} onSize={setSide}
         />
         {s.holding.value ? <p class="held small-caps">the drawing as brought</p> : null}
-        <Twin shot={shot} check={check} perMM={perMM.value} sure={sure.value} factor={factor.value} onCheck={() => go('sight')} />
+        <Twin shot={shot} check={check} perMM={perMM.value} trueSize={trueSize.value} factor={factor.value} onCheck={() => go('sight')} />
         {s.behind.value && s.shown.value ? <p class="held late small-caps" role="status">working …</p> : null}
         <SpotCard room={room} />
       </div>
@@ -136,8 +145,8 @@ function SpotCard({ room }: { room: Room }) {
   return (
     <Popover key={`spot${spot.index}`} at={spot} room={room} title={`Trouble spot ${spot.index + 1} of ${n}`} onClose={close}>
       <FindingCard
-        finding={finding} flat={flat} holdsFrom={check.holdsFrom} size={s.shownDesign.value?.size.mm ?? 0}
-        onGrow={(mm) => { s.change(resize(mm / (s.design.value?.size.mm ?? mm)), `Grew to ${mm} mm`); close(); }}
+        finding={finding} flat={flat} growTo={check.growTo.mm > 0 ? check.growTo : undefined}
+        onGrow={(to) => { s.change((p) => withSize(p, to.mm), `Grew to ${to.inMM}`); close(); }}
         onFlat={() => flat && (s.spot.value = { ...spot, kind: 'flat', flat: flat.id })}
         onList={() => { close(); go('metal'); }}
         onStep={(by) => (s.spot.value = { ...spot, index: (spot.index + by + n) % n })}

@@ -4,8 +4,8 @@ import type { Check, Plating } from '../engine/wire.gen';
 import type { Drawn, Spot } from '../state/store';
 import { BackFace } from './BackFace';
 import { CalloutLabels, layCallouts, Leaders } from './Callouts';
-import { Canvas } from './Canvas';
-import { Dimensions } from './Dimensions';
+import { Canvas } from '../widgets/Canvas';
+import { Dimensions, type Side } from './Dimensions';
 import { Flags, SpotLines } from './Flags';
 import { fitIn, mapping, type Box, type Mapping, type Point } from './place';
 import { usePinTouch } from './usePinTouch';
@@ -35,7 +35,10 @@ export interface StageProps {
   onFlag: (index: number, at: Point) => void;
   onDrag: (factor: number) => void;
   onDrop: () => void;
-  onSize: (factor: number) => void;
+  /** Sizes a pin may have, mm. */
+  bounds: { least: number; most: number };
+  /** A width or height was typed, mm. */
+  onSize: (side: Side, mm: number) => void;
 }
 
 /** Below this width the callouts stand in a list under the sheet. */
@@ -118,9 +121,8 @@ function Around(p: StageProps & { check: Check; map: Mapping }) {
       </svg>
       <CalloutLabels callouts={callouts} width={room.w} margin={MARGIN} plating={p.plating} onFlat={p.onFlat} />
       <Dimensions
-        pin={pin} w={check.w * p.factor} h={check.h * p.factor} off={DIM_OFF}
-        onDrag={p.onDrag} onDrop={p.onDrop}
-        onWidth={(mm) => p.onSize(mm / check.w)} onHeight={(mm) => p.onSize(mm / check.h)}
+        pin={pin} w={check.shown.w} h={check.shown.h} factor={p.factor} bounds={p.bounds} off={DIM_OFF}
+        onDrag={p.onDrag} onDrop={p.onDrop} onSize={p.onSize}
       />
       <Flags findings={check.findings} map={map} picked={picked} onFlag={p.onFlag} />
     </>

@@ -1,6 +1,5 @@
 // What it is, in one line, as at the foot of every technical drawing.
 import type { Check, Design, Plating, Version } from '../engine/wire.gen';
-import { inches, mm } from '../words/length';
 import { TextField } from '../widgets/TextField';
 import { eachWords, enamelCount, FILL_WORDS, MAKING_WORDS, plural, VERDICT } from '../words/words';
 
@@ -24,7 +23,7 @@ export function TitleBlock({ check, design, version, plating, behind, onName, on
         <TextField label="name" value={design.name} onSet={(t) => { if (!t.trim()) return 'A pin wants a name.'; onName(t.trim()); return undefined; }} />
       </div>
       <Cell label="colours" value={plural(enamelCount(check.flats.flats), 'enamel')} onClick={() => onGo('colours')} />
-      <Cell label="size" value={`${mm(check.w)} × ${mm(check.h)}`} more={`${inches(check.w)} × ${inches(check.h)}`} onClick={() => onGo('sight')} />
+      <Cell label="size" value={check.shown.inMM} more={check.shown.inInches} onClick={() => onGo('sight')} />
       <Cell label="making" value={MAKING_WORDS[design.making]} more={FILL_WORDS[design.fill]} onClick={() => onGo('metal')} />
       <Cell label="plating" value={plating?.name ?? '—'} onClick={() => onGo('metal')} />
       <Cell label="quantity" value={plural(version.quantity, 'pin')} onClick={() => onGo('order')} />

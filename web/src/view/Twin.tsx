@@ -1,41 +1,47 @@
 // The pin at its true size on this screen, always on show.
-import type { Check } from '../engine/wire.gen';
+import type { Check, TrueSize } from '../engine/wire.gen';
 import type { Shot } from '../state/store';
-import { mm } from '../words/length';
-import { Canvas } from './Canvas';
+import { Canvas } from '../widgets/Canvas';
 
 interface Props {
   shot: Shot | undefined;
   check: Check | undefined;
-  /** CSS px for one mm here. */
-  perMM: number;
-  sure: boolean;
+  /** CSS px for one mm here; missing until the engine has spoken. */
+  perMM: number | undefined;
+  trueSize: TrueSize | undefined;
   /** While the size is dragged: asked-for size over the shown one. */
   factor: number;
   onCheck: () => void;
 }
 
-export function Twin({ shot, check, perMM, sure, factor, onCheck }: Props) {
-  const size = shot && check ? twinSize(shot, check, perMM * factor) : undefined;
+/** Nothing is drawn until its size is known: a wrong twin is worse than none. */
+export function Twin({ shot, check, perMM, trueSize, factor, onCheck }: Props) {
+  const size = twinSize(shot, check, perMM, factor);
   return (
     <figure class="twin" aria-label="True-size twin">
-      <div class="twin-cloth" style={size ? { minWidth: `${size.w}px`, minHeight: `${size.h}px` } : {}}>
-        <div style={size ? { width: `${size.w}px`, height: `${size.h}px` } : {}}>
-          <Canvas shot={shot} label={check ? `The pin at true size, ${mm(check.w)} by ${mm(check.h)}` : 'The pin at true size'} />
+      {size && perMM && check ? (
+        <div class="twin-cloth" style={{ minWidth: `${size.w}px`, minHeight: `${size.h}px` }}>
+          <div style={{ width: `${size.w}px`, height: `${size.h}px` }}>
+            <Canvas shot={shot} label={`The pin at true size, ${check.shown.w.inMM} by ${check.shown.h.inMM}`} />
+          </div>
+          <Rule perMM={perMM} />
         </div>
-        <Rule perMM={perMM} />
-      </div>
-      <figcaption>
-        <span class="small-caps">true size</span>
-        <button type="button" class="link" onClick={onCheck}>{sure ? 'checked here' : 'a guess until checked'}</button>
-      </figcaption>
+      ) : null}
+      {trueSize ? (
+        <figcaption>
+          <span class="small-caps">true size</span>
+          <button type="button" class="link" onClick={onCheck}>{trueSize.words}</button>
+        </figcaption>
+      ) : null}
     </figure>
   );
 }
 
-export function twinSize(shot: Shot, check: Check, perMM: number): { w: number; h: number } {
+/** Size of the twin's picture, CSS px; `factor` is what it is dragged to. */
+export function twinSize(shot: Shot | undefined, check: Check | undefined, perMM: number | undefined, factor: number) {
+  if (!shot || !check || perMM === undefined) return undefined;
   // Picture px -> working px -> mm -> CSS px.
-  const k = perMM / (shot.picture.scale * check.scale);
+  const k = (perMM * factor) / (shot.picture.scale * check.scale);
   return { w: shot.picture.w * k, h: shot.picture.h * k };
 }
 

@@ -14,8 +14,7 @@ interface Props {
 
 export function BuysChart({ rows, count, included, onPick }: Props) {
   const most = Math.max(1, ...rows.map((r) => r.worst));
-  const prices = rows.map((r) => Number.parseFloat(r.perPiece.replace(/^[^\d-]*/, '')) || 0);
-  const top = Math.max(...prices, 1e-9) * 1.1;
+  const top = Math.max(...rows.map((r) => r.each), 1e-9) * 1.1;
   const step = (W - PAD.l - PAD.r) / Math.max(1, rows.length - 1);
   const x = (i: number) => PAD.l + i * step;
   const yLoss = (v: number) => H - PAD.b - (v / most) * (H - PAD.t - PAD.b);
@@ -27,7 +26,7 @@ export function BuysChart({ rows, count, included, onPick }: Props) {
         {rows.map((r, i) => (
           <g key={r.count} class={r.count === count ? 'col now' : 'col'} onClick={() => onPick(r.count)}>
             <rect class="hit" x={x(i) - step / 2} y={0} width={step} height={H} />
-            <rect class="bar" x={x(i) - step * 0.28} width={step * 0.56} y={yPrice(prices[i] ?? 0)} height={Math.max(0, H - PAD.b - yPrice(prices[i] ?? 0))} />
+            <rect class="bar" x={x(i) - step * 0.28} width={step * 0.56} y={yPrice(r.each)} height={Math.max(0, H - PAD.b - yPrice(r.each))} />
             <text class="tick" x={x(i)} y={H - PAD.b + 16}>{r.count}</text>
           </g>
         ))}

@@ -1,21 +1,30 @@
 // A bank card drawn on the screen, dragged until it matches the one in the hand.
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { CARD } from '../state/truesize';
+import type { Card } from '../engine/wire.gen';
 
 interface Props {
+  card: Card;
+  /** CSS px for one mm, as it is taken now. */
   perMM: number;
   sure: boolean;
-  onMatched: (cssWidth: number) => void;
+  /** Says what is wrong with a match that cannot be. */
+  onMatched: (cssWidth: number) => Promise<string | undefined>;
 }
 
 const LEAST = 120;
 const MOST = 1400;
 
-export function CardCheck({ perMM, sure, onMatched }: Props) {
+export function CardCheck({ card, perMM, sure, onMatched }: Props) {
   const [open, setOpen] = useState(false);
-  const [w, setW] = useState(perMM * CARD.w);
+  const [w, setW] = useState(perMM * card.w);
+  const [complaint, setComplaint] = useState<string>();
   const grab = useRef<{ x: number; w: number }>(undefined);
-  useEffect(() => setW(perMM * CARD.w), [perMM]);
+  useEffect(() => setW(perMM * card.w), [perMM]);
+  const match = async () => {
+    const wrong = await onMatched(w);
+    setComplaint(wrong);
+    if (!wrong) setOpen(false);
+  };
   const clamp = (v: number) => Math.min(MOST, Math.max(LEAST, v));
   if (!open) {
     return (
@@ -30,14 +39,14 @@ export function CardCheck({ perMM, sure, onMatched }: Props) {
       <div class="card-room">
         <div
           class="card"
-          style={{ width: `${w}px`, height: `${(w * CARD.h) / CARD.w}px` }}
+          style={{ width: `${w}px`, height: `${(w * card.h) / card.w}px` }}
           onPointerMove={(e) => {
             if (grab.current) setW(clamp(grab.current.w + e.clientX - grab.current.x));
           }}
           onPointerUp={() => (grab.current = undefined)}
           onPointerCancel={() => (grab.current = undefined)}
         >
-          <span class="card-words">85.60 × 53.98 mm</span>
+          <span class="card-words">{card.words}</span>
           <div
             class="card-edge"
             onPointerDown={(e) => {
@@ -56,11 +65,13 @@ export function CardCheck({ perMM, sure, onMatched }: Props) {
           max={MOST}
           step={0.5}
           value={w}
+          aria-valuetext={`${w.toFixed(1)} px`}
           onInput={(e) => setW(clamp(Number(e.currentTarget.value)))}
         />
       </label>
+      {complaint ? <p class="warn" role="alert">{complaint}</p> : null}
       <div class="two">
-        <button type="button" class="solid" onClick={() => { onMatched(w); setOpen(false); }}>They match</button>
+        <button type="button" class="solid" onClick={() => void match()}>They match</button>
         <button type="button" class="plain" onClick={() => setOpen(false)}>Not now</button>
       </div>
     </div>

@@ -1,12 +1,15 @@
-import { parseLength } from '../words/length';
+import type { Typed } from '../engine/wire.gen';
+import { typed } from '../state/typed';
 import { TextField } from './TextField';
 
 interface Props {
   label: string;
   mm: number;
+  /** Bounds, mm. */
   least: number;
   most: number;
-  onLength: (mm: number) => void;
+  onLength: (mm: number, words: string) => void;
+  onDone?: () => void;
   hideLabel?: boolean;
   autofocus?: boolean;
 }
@@ -15,12 +18,12 @@ const shown = (v: number) => String(Math.round(v * 100) / 100);
 
 /** A length typed in mm, cm or inches; a bare number is mm. */
 export function LengthField(p: Props) {
-  const set = (text: string) => {
-    const v = parseLength(text);
-    if (v === undefined) return 'Write a length such as 32 mm or 1.25 in.';
-    if (v < p.least || v > p.most) return `Give ${p.least} to ${p.most} mm.`;
-    p.onLength(v);
-    return undefined;
-  };
-  return <TextField label={p.label} value={shown(p.mm)} onSet={set} unit="mm" numeric hideLabel={p.hideLabel} autofocus={p.autofocus} />;
+  const set = (text: string) =>
+    typed({ text, as: 'length', beside: 'mm', least: p.least, most: p.most }, (t: Typed) => p.onLength(t.number, t.words));
+  return (
+    <TextField
+      label={p.label} value={shown(p.mm)} onSet={set} onDone={p.onDone} unit="mm" numeric
+      hideLabel={p.hideLabel} autofocus={p.autofocus}
+    />
+  );
 }

@@ -1,24 +1,24 @@
 // One maker's prices, to be written over.
-import type { Charge, PriceList } from '../engine/wire.gen';
-import { parseRate } from '../words/money';
-import { mm, parseLength } from '../words/length';
+import type { Break, Charge, PriceList } from '../engine/wire.gen';
+import { typed } from '../state/typed';
+import { mm } from '../words/length';
 import { CountField, TextField } from './TextField';
 
 interface Props {
   list: PriceList;
-  onList: (l: PriceList, what: string) => void;
+  /** Changes the list as it then is: another cell may have been read since. */
+  onList: (change: (l: PriceList) => PriceList, what: string) => void;
 }
 
-const BAD = 'Write a price such as 1.25.';
+type Set = (change: (l: PriceList) => Partial<PriceList>, what: string) => void;
+
+const amount = (text: string, beside: string, take: (exact: string) => void) =>
+  typed({ text, as: 'amount', beside }, (t) => take(t.text));
 
 export function PriceTable({ list, onList }: Props) {
-  const set = (change: Partial<PriceList>, what: string) => onList({ ...list, ...change, invented: false }, what);
-  const rate = (key: 'die' | 'secondPost' | 'shipping', what: string) => (text: string) => {
-    const r = parseRate(text);
-    if (r === undefined) return BAD;
-    set({ [key]: r }, what);
-    return undefined;
-  };
+  const set: Set = (change, what) => onList((l) => ({ ...l, ...change(l), invented: false }), what);
+  const rate = (key: 'die' | 'secondPost' | 'shipping', what: string) => (text: string) =>
+    amount(text, list.currency, (exact) => set(() => ({ [key]: exact }), what));
   return (
     <details class="more">
       <summary>Price list: {list.name}</summary>
@@ -26,35 +26,28 @@ export function PriceTable({ list, onList }: Props) {
         <TextField label="die, once" unit={list.currency} value={list.die} numeric onSet={rate('die', 'Die charge')} />
         <TextField label="shipping, once" unit={list.currency} value={list.shipping} numeric onSet={rate('shipping', 'Shipping')} />
         <TextField label="second post, a piece" unit={list.currency} value={list.secondPost} numeric onSet={rate('secondPost', 'Second post')} />
-        <CountField label="enamels in the price" value={list.included} least={0} most={12} onCount={(n) => set({ included: n }, 'Included colours')} />
-        <CountField label="least pieces" value={list.minimum} least={1} most={100000} onCount={(n) => set({ minimum: n }, 'Minimum')} />
-        <TextField label="currency" value={list.currency} onSet={(t) => {
-          if (!/^[A-Za-z]{3}$/.test(t.trim())) return 'Three letters, such as EUR.';
-          set({ currency: t.trim().toUpperCase() }, 'Currency');
-          return undefined;
-        }} />
-        <CountField label="digits after the point" value={list.minorDigits} least={0} most={4} onCount={(n) => set({ minorDigits: n }, 'Digits of the currency')} />
-        <ChargeField label="each further enamel" charge={list.extraColour} currency={list.currency} onCharge={(c) => set({ extraColour: c }, 'Further enamel')} />
-        <ChargeField label="hard instead of soft" charge={list.hard} currency={list.currency} onCharge={(c) => set({ hard: c }, 'Hard enamel')} />
+        <CountField label="enamels in the price" value={list.included} least={0} most={12} onCount={(n) => set(() => ({ included: n }), 'Included colours')} />
+        <CountField label="least pieces" value={list.minimum} least={1} most={100000} onCount={(n) => set(() => ({ minimum: n }), 'Minimum')} />
+        <TextField label="currency" value={list.currency}
+          onSet={(text) => typed({ text, as: 'currency' }, (t) => set(() => ({ currency: t.text }), 'Currency'))} />
+        <CountField label="digits after the point" value={list.minorDigits} least={0} most={4} onCount={(n) => set(() => ({ minorDigits: n }), 'Digits of the currency')} />
+        <ChargeField label="each further enamel" charge={list.extraColour} currency={list.currency} onCharge={(c) => set((l) => ({ extraColour: { ...l.extraColour, ...c } }), 'Further enamel')} />
+        <ChargeField label="hard instead of soft" charge={list.hard} currency={list.currency} onCharge={(c) => set((l) => ({ hard: { ...l.hard, ...c } }), 'Hard enamel')} />
       </div>
       <Breaks list={list} set={set} />
     </details>
   );
 }
 
-function ChargeField(p: { label: string; charge: Charge; currency: string; onCharge: (c: Charge) => void }) {
+function ChargeField(p: { label: string; charge: Charge; currency: string; onCharge: (c: Partial<Charge>) => void }) {
+  const beside = p.charge.by === 'percent' ? '%' : p.currency;
   return (
     <span class="charge">
-      <TextField label={p.label} value={p.charge.rate} numeric onSet={(t) => {
-        const rate = parseRate(t);
-        if (rate === undefined) return BAD;
-        p.onCharge({ ...p.charge, rate });
-        return undefined;
-      }} />
+      <TextField label={p.label} value={p.charge.rate} numeric onSet={(text) => amount(text, beside, (rate) => p.onCharge({ rate }))} />
       <select
         aria-label={`${p.label}: counted by`}
         value={p.charge.by}
-        onChange={(e) => p.onCharge({ ...p.charge, by: e.currentTarget.value === 'percent' ? 'percent' : 'piece' })}
+        onChange={(e) => p.onCharge({ by: e.currentTarget.value === 'percent' ? 'percent' : 'piece' })}
       >
         <option value="piece">{p.currency} a piece</option>
         <option value="percent">% of the unit price</option>
@@ -63,26 +56,22 @@ function ChargeField(p: { label: string; charge: Charge; currency: string; onCha
   );
 }
 
-function Breaks({ list, set }: { list: PriceList; set: (c: Partial<PriceList>, what: string) => void }) {
-  const cell = (row: number, col: number) => (text: string) => {
-    const r = parseRate(text);
-    if (r === undefined) return BAD;
-    const breaks = list.breaks.map((b, i) => (i === row ? { ...b, unit: b.unit.map((u, j) => (j === col ? r : u)) } : b));
-    set({ breaks }, 'Unit price');
-    return undefined;
-  };
-  const size = (col: number) => (text: string) => {
-    const v = parseLength(text);
-    if (v === undefined) return 'Write a length such as 30 mm.';
-    set({ sizes: list.sizes.map((s, j) => (j === col ? v : s)) }, 'Size class');
-    return undefined;
-  };
-  const from = (row: number, n: number) =>
-    set({ breaks: list.breaks.map((b, i) => (i === row ? { ...b, from: n } : b)).sort((a, b) => a.from - b.from) }, 'Quantity break');
-  const add = () => {
-    const last = list.breaks.at(-1);
-    if (last) set({ breaks: [...list.breaks, { from: last.from * 2, unit: [...last.unit] }] }, 'Added a quantity break');
-  };
+const replaced = <T,>(all: readonly T[], at: number, now: T) => all.map((v, i) => (i === at ? now : v));
+
+function Breaks({ list, set }: { list: PriceList; set: Set }) {
+  // Rows move when the pieces of one change: a row goes by these where it is gone from its place.
+  const row = (at: number, from: number, change: (b: Break) => Break, what: string) => set((l) => {
+    const i = l.breaks[at]?.from === from ? at : l.breaks.findIndex((b) => b.from === from);
+    return { breaks: l.breaks.map((b, k) => (k === i ? change(b) : b)).sort((a, b) => a.from - b.from) };
+  }, what);
+  const cell = (i: number, from: number, col: number) => (text: string) =>
+    amount(text, list.currency, (exact) => row(i, from, (b) => ({ ...b, unit: replaced(b.unit, col, exact) }), 'Unit price'));
+  const size = (col: number) => (text: string) =>
+    typed({ text, as: 'length', beside: 'mm' }, (t) => set((l) => ({ sizes: replaced(l.sizes, col, t.number) }), 'Size class'));
+  const add = () => set((l) => {
+    const last = l.breaks.at(-1);
+    return last ? { breaks: [...l.breaks, { from: last.from * 2, unit: [...last.unit] }] } : {};
+  }, 'Added a quantity break');
   return (
     <div class="scroll">
       <table class="breaks">
@@ -99,13 +88,13 @@ function Breaks({ list, set }: { list: PriceList; set: (c: Partial<PriceList>, w
         <tbody>
           {list.breaks.map((b, i) => (
             <tr key={i}>
-              <th scope="row"><CountField label={`Break ${i + 1}, from pieces`} hideLabel value={b.from} least={1} most={1000000} onCount={(n) => from(i, n)} /></th>
+              <th scope="row"><CountField label={`Break ${i + 1}, from pieces`} hideLabel value={b.from} least={1} most={1000000} onCount={(n) => row(i, b.from, (q) => ({ ...q, from: n }), 'Quantity break')} /></th>
               {b.unit.map((u, j) => (
-                <td key={j}><TextField label={`From ${b.from}, size class ${j + 1}`} hideLabel value={u} numeric onSet={cell(i, j)} /></td>
+                <td key={j}><TextField label={`From ${b.from}, size class ${j + 1}`} hideLabel value={u} numeric onSet={cell(i, b.from, j)} /></td>
               ))}
               <td>
                 {list.breaks.length > 1 ? (
-                  <button type="button" class="link" aria-label={`Remove the break at ${b.from}`} onClick={() => set({ breaks: list.breaks.filter((_, k) => k !== i) }, 'Removed a quantity break')}>✕</button>
+                  <button type="button" class="link" aria-label={`Remove the break at ${b.from}`} onClick={() => set((l) => ({ breaks: l.breaks.filter((_, k) => k !== i) }), 'Removed a quantity break')}>✕</button>
                 ) : null}
               </td>
             </tr>

@@ -1,12 +1,17 @@
 // Fields that are typed into and take effect on Enter or on leaving; what
 // cannot be read is said, and the value before stays.
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
+import { Draft, type Reader } from '../state/draft';
+import { typed } from '../state/typed';
 
 export interface TextFieldProps {
   label: string;
   value: string;
-  /** Returns a complaint in words, or nothing when the value was taken. */
-  onSet: (text: string) => string | undefined;
+  /** Says what becomes of a text, at once or when the engine has read it: a
+   * complaint, how to take it, or nothing when it was taken. */
+  onSet: Reader['onSet'];
+  /** Told when the field is done with: taken, left as it was, or given up. */
+  onDone?: () => void;
   unit?: string;
   hideLabel?: boolean;
   numeric?: boolean;
@@ -16,47 +21,26 @@ export interface TextFieldProps {
 
 export function TextField(p: TextFieldProps) {
   const id = useId();
-  const [text, setText] = useState(p.value);
-  const [complaint, setComplaint] = useState<string>();
-  // What is half typed outlives an answer that comes in meanwhile.
-  const typing = useRef(false);
-  useEffect(() => {
-    if (typing.current) return;
-    setText(p.value);
-    setComplaint(undefined);
-  }, [p.value]);
-
-  const commit = () => {
-    typing.current = false;
-    if (text === p.value) return setComplaint(undefined);
-    const c = p.onSet(text);
-    setComplaint(c);
-  };
+  const { draft, latest } = useDraft(p);
+  const { complaint } = draft;
   const key = (e: KeyboardEvent) => {
-    if (e.key === 'Enter') commit();
-    if (e.key === 'Escape') {
-      typing.current = false;
-      setText(p.value);
-      setComplaint(undefined);
-    }
+    if (e.key === 'Enter') void draft.commit(latest);
+    if (e.key === 'Escape') draft.giveUp(latest());
   };
   return (
-    <span class={`text-field ${p.class ?? ''}`}>
+    <span class={`text-field ${p.class ?? ''}`} aria-busy={draft.busy || undefined}>
       <label for={id} class={p.hideLabel ? 'unseen' : 'field-label'}>{p.label}</label>
       <span class="text-field-row">
         <input
           id={id}
           type="text"
           inputMode={p.numeric ? 'decimal' : undefined}
-          value={text}
+          value={draft.text ?? p.value}
           autofocus={p.autofocus}
           aria-invalid={complaint ? true : undefined}
           aria-describedby={complaint ? `${id}-c` : undefined}
-          onInput={(e) => {
-            typing.current = true;
-            setText(e.currentTarget.value);
-          }}
-          onBlur={commit}
+          onInput={(e) => draft.write(e.currentTarget.value)}
+          onBlur={() => void draft.commit(latest)}
           onKeyDown={key}
         />
         {p.unit ? <span class="unit">{p.unit}</span> : null}
@@ -66,13 +50,19 @@ export function TextField(p: TextFieldProps) {
   );
 }
 
+/** One draft for the life of a field, and the field as it is now. */
+function useDraft(p: TextFieldProps) {
+  const [, again] = useState(0);
+  const latest = useRef(p);
+  latest.current = p;
+  const kept = useRef<Draft>(undefined);
+  kept.current ??= new Draft(() => again((n) => n + 1));
+  return { draft: kept.current, latest: () => latest.current };
+}
+
 /** A whole number between two bounds. */
 export function CountField(p: Omit<TextFieldProps, 'value' | 'onSet'> & { value: number; least: number; most: number; onCount: (n: number) => void }) {
-  const set = (text: string) => {
-    const n = Number(text.trim());
-    if (!Number.isInteger(n) || n < p.least || n > p.most) return `Give a whole number from ${p.least} to ${p.most}.`;
-    p.onCount(n);
-    return undefined;
-  };
+  const set = (text: string) =>
+    typed({ text, as: 'count', beside: p.unit ?? '', least: p.least, most: p.most }, (t) => p.onCount(t.number));
   return <TextField {...p} value={String(p.value)} onSet={set} numeric />;
 }

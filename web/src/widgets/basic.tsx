@@ -79,14 +79,17 @@ export function Section(props: {
   id: string;
   title: string;
   says: string;
+  /** A small picture beside the sentence. */
+  picture?: ComponentChildren;
   alarm?: boolean;
   open?: boolean;
   children: ComponentChildren;
 }) {
   return (
     <details class="section" id={props.id} open={props.open}>
-      <summary>
+      <summary class={props.picture ? 'pictured' : undefined}>
         <h2>{props.title}</h2>
+        {props.picture}
         <span class={props.alarm ? 'says alarm' : 'says'}>{props.says}</span>
         <svg class="chevron" viewBox="0 0 12 12" aria-hidden="true"><path d="M2 4l4 4 4-4" /></svg>
       </summary>

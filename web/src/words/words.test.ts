@@ -1,39 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { both, inches, mm, parseLength } from './length';
-import { fixed, money, parseRate } from './money';
+import { CHECK, TRUE_SIZE } from '../../dev/canned/answers';
+import { DESIGN } from '../../dev/canned/project';
+import { grams, mm } from './length';
+import { both, eachWords, orderSays, sightSays } from './words';
 
-describe('lengths', () => {
-  it('shows units', () => {
+describe('lengths and masses', () => {
+  it('show units', () => {
     expect(mm(32)).toBe('32 mm');
     expect(mm(0.184)).toBe('0.18 mm');
     expect(mm(100)).toBe('100 mm');
-    expect(inches(25.4)).toBe('1.00 in');
-    expect(both(31.75)).toBe('31.8 mm · 1.25 in');
-  });
-
-  it.each([
-    ['32', 32], ['32 mm', 32], ['3.2cm', 32], ['1.25 in', 31.75], ['1.25"', 31.75],
-    ['1 1/4 in', 31.75], ['3/4 in', 19.05], ['31,5', 31.5],
-  ])('reads %s', (text, want) => {
-    expect(parseLength(text)).toBeCloseTo(want, 9);
-  });
-
-  it.each(['', 'big', '-3', '0', '1/0 in', '32 px'])('does not read "%s"', (text) => {
-    expect(parseLength(text)).toBeUndefined();
+    expect(grams(9.84)).toBe('9.8 g');
+    expect(both(CHECK.shown.h)).toBe('34 mm · 1.34 in');
   });
 });
 
-describe('money', () => {
-  it('pads and never rounds', () => {
-    expect(fixed('3', 2)).toBe('3.00');
-    expect(fixed('1.234', 2)).toBe('1.234');
-    expect(money('12.5', 'EUR', 2)).toBe('EUR 12.50');
-    expect(money('1200', 'JPY', 0)).toBe('JPY 1200');
-  });
-
-  it('reads rates as typed', () => {
-    expect(parseRate(' 1,25 ')).toBe('1.25');
-    expect(parseRate('-1')).toBeUndefined();
-    expect(parseRate('free')).toBeUndefined();
+describe('what the engine says', () => {
+  it('is taken as it says it', () => {
+    expect(sightSays(CHECK, TRUE_SIZE)).toBe('27.2 × 34 mm; its size on this screen is a guess until checked.');
+    expect(sightSays(CHECK, undefined)).toBe('27.2 × 34 mm.');
+    expect(eachWords(CHECK)).toBe('about EUR 3.390');
+    const [v] = DESIGN.versions;
+    expect(v && orderSays(CHECK, v)).toBe('100 pins: EUR 339.00 in all, about EUR 3.390 each.');
+    expect(eachWords({ ...CHECK, quoteProblem: 'Too few.' })).toBe('no price');
   });
 });

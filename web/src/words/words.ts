@@ -1,7 +1,6 @@
 // Sentences of the page that hang on data.
-import type { Check, Design, Finding, Flat, Plating, Version } from '../engine/wire.gen';
-import { grams, inches, mm } from './length';
-import { money } from './money';
+import type { Check, Design, Finding, Flat, Length, Plating, TrueSize, Version } from '../engine/wire.gen';
+import { grams, mm } from './length';
 
 export const ROLE_WORDS = { enamel: 'enamel', metal: 'metal', cutout: 'cut-out', printed: 'printed' } as const;
 
@@ -98,24 +97,23 @@ export function backSays(c: Check): string {
   return `${capital(plural(c.back.chosen, 'post'))}; the pin weighs about ${grams(c.back.weight)}.`;
 }
 
-export function sightSays(c: Check | undefined, sure: boolean): string {
-  const size = c ? `${mm(c.w)} × ${mm(c.h)}` : 'The pin';
-  return sure ? `${size}, shown at its true size on this screen.` : `${size}; its size on this screen is a guess until checked.`;
+/** "32 mm · 1.26 in". */
+export function both(l: Length): string {
+  return `${l.inMM} · ${l.inInches}`;
+}
+
+export function sightSays(c: Check | undefined, size: TrueSize | undefined): string {
+  const pin = c ? c.shown.inMM : 'The pin';
+  return size ? `${pin}; ${size.says}.` : `${pin}.`;
 }
 
 export function eachWords(c: Check): string {
-  const q = c.quote;
-  return c.quoteProblem ? 'no price' : `about ${money(q.perPiece, q.currency, q.minorDigits + 1)}`;
+  return c.quoteProblem ? 'no price' : c.quote.eachSays;
 }
 
 export function orderSays(c: Check, v: Version): string {
-  const q = c.quote;
   if (c.quoteProblem) return c.quoteProblem;
-  return `${v.quantity} pins: ${money(q.total, q.currency, q.minorDigits)} in all, ${eachWords(c)} each.`;
-}
-
-export function sizeWords(c: Check): string {
-  return `${mm(c.w)} × ${mm(c.h)} (${inches(c.w)} × ${inches(c.h)})`;
+  return `${plural(v.quantity, 'pin')}: ${c.quote.totalSays} in all, ${c.quote.eachSays} each.`;
 }
 
 export function capital(s: string): string {

@@ -1,8 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { Shot } from '../state/store';
 
 interface Props {
-  shot: Shot | undefined;
+  shot: { pixels: ImageData } | undefined;
   label: string;
   class?: string;
 }
@@ -13,8 +12,8 @@ export function Canvas({ shot, label, class: cls }: Props) {
   useEffect(() => {
     const c = ref.current;
     if (!c || !shot) return;
-    c.width = shot.picture.w;
-    c.height = shot.picture.h;
+    c.width = shot.pixels.width;
+    c.height = shot.pixels.height;
     c.getContext('2d')?.putImageData(shot.pixels, 0, 0);
   }, [shot]);
   return <canvas ref={ref} class={cls} role="img" aria-label={label} width={1} height={1} />;

@@ -1,0 +1,21 @@
+// What is typed into a field goes to the engine, which reads it.
+import type { Typed, TypedAsk } from '../engine/wire.gen';
+import { atHand, sentenceOf } from './desk';
+
+/** What became of a typed text: a complaint in words, or how to take it. */
+export type Outcome = string | (() => void);
+
+type Wish = Pick<TypedAsk, 'text' | 'as'> & Partial<TypedAsk>;
+
+/** Asks what a text means. Every such question is put in line and answered, in
+ * the order of asking: none takes the place of another field's. */
+export async function typed(wish: Wish, take: (t: Typed) => void): Promise<Outcome> {
+  const engine = atHand.value;
+  if (!engine) return 'The engine is not there yet. Try again in a moment.';
+  try {
+    const { answer } = await engine.call('typed', { beside: '', least: 0, most: 0, ...wish });
+    return () => take(answer);
+  } catch (err) {
+    return sentenceOf(err);
+  }
+}
