@@ -53,15 +53,19 @@ func (d *desk) flats(count int) ([]Flat, *[256]uint8) {
 
 // relabel takes every pixel to its flat; a mix of two that became one is whole.
 func relabel(f *fates, table *[256]uint8) (label, beside, cover []uint8) {
-	n := len(f.label)
-	label, beside, cover = make([]uint8, n), make([]uint8, n), make([]uint8, n)
-	from, next, part := f.label, f.beside[:n], f.cover[:n]
-	for i, l := range from {
-		a, b, c := table[l], table[next[i]], part[i]
-		if a == b {
-			c = 255
+	label, beside = make([]uint8, len(f.label)), make([]uint8, len(f.label))
+	to := label[:len(f.label)]
+	for i, l := range f.label {
+		to[i] = table[l]
+	}
+	copy(beside, label)
+	cover = append([]uint8(nil), f.cover...)
+	for _, i := range f.mixed {
+		b := table[f.beside[i]]
+		beside[i] = b
+		if b == label[i] {
+			cover[i] = 255
 		}
-		label[i], beside[i], cover[i] = a, b, c
 	}
 	return label, beside, cover
 }

@@ -4,6 +4,18 @@ package reduce
 // much of it is the first.
 type fates struct {
 	label, beside, cover []uint8
+	mixed                []int32 // the pixels of two flats, once sealed
+}
+
+// seal lists the mixed pixels: few, so that every relabelling need look at
+// these alone for a second flat.
+func (f *fates) seal() {
+	f.mixed = f.mixed[:0:0]
+	for i, l := range f.label {
+		if f.beside[i] != l || f.cover[i] != 255 {
+			f.mixed = append(f.mixed, int32(i))
+		}
+	}
 }
 
 // edger finds what the pixels between flats are made of.

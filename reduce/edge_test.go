@@ -185,7 +185,7 @@ func TestSpeckleAgainstItsSlowTwin(t *testing.T) {
 		}
 		islands := slowIslands(label, w, h, trusts[wandering].speck)
 		e := &edger{survey: &survey{w: w, h: h, grade: wandering}, trust: trusts[wandering]}
-		e.f = fates{append([]uint8(nil), label...), make([]uint8, w*h), make([]uint8, w*h)}
+		e.f = fates{label: append([]uint8(nil), label...), beside: make([]uint8, w*h), cover: make([]uint8, w*h)}
 		e.unspeckOnce()
 		want := append([]uint8(nil), label...)
 		for i, l := range islands {

@@ -46,6 +46,7 @@ func (a *Analysis) replay(edits []Edit, rolesOff bool) desk {
 			for _, e := range edits[:last+1] {
 				d.do(e)
 			}
+			d.f.seal()
 			a.split = splitMemo{key, d}
 		}
 		d = a.split.desk

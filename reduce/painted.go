@@ -101,7 +101,7 @@ func (s *survey) paint() ([]leaf, fates) {
 		table[shades[i].key] = uint8(k)
 	}
 	n := len(s.pix)
-	f := fates{make([]uint8, n), make([]uint8, n), make([]uint8, n)}
+	f := fates{label: make([]uint8, n), beside: make([]uint8, n), cover: make([]uint8, n)}
 	for i, p := range s.pix {
 		l, b := None, s.back[i]
 		if b < 128 {

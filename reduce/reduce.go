@@ -177,6 +177,7 @@ func (a *Analysis) order() {
 			a.f.beside[i], a.f.cover[i] = a.f.label[i], 255
 		}
 	}
+	a.f.seal()
 }
 
 func alone(n int) []int {

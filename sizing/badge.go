@@ -48,33 +48,39 @@ func Outline(s *reduce.Separation) (box [4]float64, ok bool) {
 // only at their ends.
 func rowEnds(s *reduce.Separation, y int, solid *[256]bool) (left, right, most float64) {
 	row := y * s.W
-	cover := func(x int) float64 {
-		i := row + x
-		if !solid[s.Labels[i]] && !solid[s.Beside[i]] {
-			return 0
-		}
-		return s.CoverOf(i, solid)
-	}
-	a, b := 0, s.W-1
-	for ; a <= b; a++ {
-		if c := cover(a); c >= leastCover {
-			left, most = float64(a)+1-c, c
-			break
-		}
-	}
+	cover := func(x int) float64 { return s.CoverOf(row+x, solid) }
+	a, b := firstSolid(s, row, row+s.W, solid)-row, lastSolid(s, row, row+s.W, solid)-row
 	if a > b {
 		return 0, 0, 0
 	}
-	for ; b >= a; b-- {
-		if c := cover(b); c >= leastCover {
-			right, most = float64(b)+c, max(most, c)
-			break
-		}
-	}
+	left, right, most = float64(a)+1-cover(a), float64(b)+cover(b), max(cover(a), cover(b))
 	for x := a + 1; x < b && most < 1; x++ {
 		most = max(most, cover(x))
 	}
 	return left, right, most
+}
+
+// firstSolid returns the first pixel from one on, before end, that is solid in
+// part; end when none is.
+func firstSolid(s *reduce.Separation, from, end int, solid *[256]bool) int {
+	labels, beside := s.Labels[:end], s.Beside[:end]
+	for i := from; i < len(labels); i++ {
+		if (solid[labels[i]] || solid[beside[i]]) && s.CoverOf(i, solid) >= leastCover {
+			return i
+		}
+	}
+	return end
+}
+
+// lastSolid does as firstSolid, from the other end; from-1 when none is.
+func lastSolid(s *reduce.Separation, from, end int, solid *[256]bool) int {
+	labels, beside := s.Labels[:end], s.Beside[:end]
+	for i := end - 1; i >= from; i-- {
+		if (solid[labels[i]] || solid[beside[i]]) && s.CoverOf(i, solid) >= leastCover {
+			return i
+		}
+	}
+	return from - 1
 }
 
 // leastCover is the least cover that counts as solid: one step of 255.

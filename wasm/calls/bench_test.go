@@ -1,0 +1,104 @@
+package calls
+
+import (
+	"encoding/json"
+	"image/color"
+	"image/png"
+	"os"
+	"testing"
+
+	"github.com/anthonynsimon/bild/transform"
+	"github.com/stretchr/testify/require"
+
+	"badgewright/reduce"
+	"badgewright/sizing/unit"
+	"badgewright/wasm/wire"
+)
+
+// benchDrawing is the demo lighthouse at the working size.
+func benchDrawing(b *testing.B) *reduce.Drawing {
+	b.Helper()
+	f, err := os.Open("../../testdata/drawings/lighthouse.png")
+	require.NoError(b, err)
+	defer f.Close()
+	img, err := png.Decode(f)
+	require.NoError(b, err)
+	side := reduce.WorkingLongSide
+	big := transform.Resize(img, side*img.Bounds().Dx()/img.Bounds().Dy(), side, transform.Linear)
+	pix := make([]uint32, len(big.Pix)/4)
+	for i := range pix {
+		c := color.NRGBAModel.Convert(big.RGBAAt(i%big.Rect.Dx(), i/big.Rect.Dx())).(color.NRGBA)
+		pix[i] = uint32(c.R) | uint32(c.G)<<8 | uint32(c.B)<<16 | uint32(c.A)<<24
+	}
+	d, err := reduce.NewDrawing(big.Rect.Dx(), side, pix)
+	require.NoError(b, err)
+	return d
+}
+
+func BenchmarkOpen(b *testing.B) {
+	d := benchDrawing(b)
+	for b.Loop() {
+		_, err := NewSession().Open("a", "lighthouse.png", d, reduce.GroundAuto, nil)
+		require.NoError(b, err)
+	}
+}
+
+// benchSession has the demo open and its project in hand.
+func benchSession(b *testing.B) (*Session, wire.Picked) {
+	s := NewSession()
+	r, err := s.Open("a", "lighthouse.png", benchDrawing(b), reduce.GroundAuto, nil)
+	require.NoError(b, err)
+	p := BlankProject()
+	p.Order.Designs[0] = r.Answer.(wire.Opened).Design
+	return s, wire.Picked{Project: p}
+}
+
+func benchCall(b *testing.B, name string, ask func(i int) any) func(s *Session, i int) {
+	return func(s *Session, i int) {
+		text, err := json.Marshal(ask(i))
+		require.NoError(b, err)
+		_, err = s.Do(name, text, Job{})
+		require.NoError(b, err)
+	}
+}
+
+// benchCounts are asked for in turn, so that none is still at hand.
+var benchCounts = []int{3, 5, 4, 6, 2, 7, 8, 9}
+
+func BenchmarkFlatsOfAnotherCount(b *testing.B) {
+	s, _ := benchSession(b)
+	do := benchCall(b, "flats", func(i int) any {
+		return wire.FlatsAsk{Drawing: "a", Options: reduce.Options{Count: benchCounts[i%len(benchCounts)]}}
+	})
+	i := 0
+	for b.Loop() {
+		do(s, i)
+		i++
+	}
+}
+
+func BenchmarkCheckOfAnotherCount(b *testing.B) {
+	s, p := benchSession(b)
+	do := benchCall(b, "check", func(i int) any {
+		p.Project.Order.Designs[0].Colours = benchCounts[i%len(benchCounts)]
+		return wire.CheckAsk{Picked: p}
+	})
+	i := 0
+	for b.Loop() {
+		do(s, i)
+		i++
+	}
+}
+
+func BenchmarkPictureAsStruck(b *testing.B) {
+	s, p := benchSession(b)
+	do := benchCall(b, "picture", func(i int) any {
+		p.Project.Order.Designs[0].Size.MM = 30 + unit.MM(i%16)/4
+		return wire.PictureAsk{Picked: p, View: "struck", LongSide: 1024}
+	})
+	i := 0
+	for b.Loop() {
+		do(s, i)
+		i++
+	}
+}
