@@ -54,7 +54,7 @@ func (e *edger) crests(lost []int32) []hair {
 	var out []hair
 	for k, i := range lost {
 		d := all[i]
-		top := d >= hairFar*hairFar && (e.grade == exact || !e.smeared(int(i)))
+		top := d >= hairFar*hairFar && !e.betweenFlats(int(i))
 		if top {
 			for _, o := range e.ring(int(i), 1) {
 				top = top && all[i+int32(o)] <= d
@@ -66,6 +66,15 @@ func (e *edger) crests(lost []int32) []hair {
 	}
 	slices.SortStableFunc(out, func(a, b hair) int { return cmp.Compare(b.far2, a.far2) })
 	return out
+}
+
+// betweenFlats is true for a lost pixel that comes of the flats beside it all
+// the same.
+func (e *edger) betweenFlats(i int) bool {
+	if e.grade == exact {
+		return e.seam(i)
+	}
+	return e.smeared(i)
 }
 
 const (
