@@ -12,6 +12,7 @@ const (
 	SetColour Op = "recolour" // Flat is shown and made in RGB
 	SetName   Op = "name"     // Flat is called Name
 	Join      Op = "join"     // Flat joins With, at every count
+	Apart     Op = "apart"    // Flat and With stay two colours at every count
 	Split     Op = "split"    // the area of Flat under (X, Y) becomes a flat of its own, in RGB if given
 )
 

@@ -2,6 +2,7 @@ package reduce
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -90,6 +91,8 @@ func (d *desk) do(e Edit) {
 		b.name = strings.TrimSpace(e.Name)
 	case Join:
 		d.join(e, k)
+	case Apart:
+		d.keepApart(e, k)
 	case Split:
 		d.splitOff(e)
 	}
@@ -125,6 +128,17 @@ func (d *desk) join(e Edit, k int) {
 		if j != to {
 			d.boughs[j].first, d.boughs[j].role = to, d.boughs[to].role
 		}
+	}
+}
+
+// keepApart lets two flats never merge while there are too many.
+func (d *desk) keepApart(e Edit, k int) {
+	if e.With < 0 || int(e.With) >= len(d.boughs) {
+		return
+	}
+	if to := d.boughs[e.With].first; to != k {
+		d.boughs[k].apart = append(slices.Clone(d.boughs[k].apart), to)
+		d.boughs[to].apart = append(slices.Clone(d.boughs[to].apart), k)
 	}
 }
 

@@ -2,6 +2,7 @@ package reduce
 
 import (
 	"math"
+	"slices"
 
 	"badgewright/reduce/colour"
 )
@@ -13,6 +14,7 @@ type bough struct {
 	first   int  // the flat that it was joined to; itself when it was not
 	locked  bool // asked for by the person
 	own     bool // split off by touch: kept apart like a locked flat
+	apart   []int
 	painted *colour.RGB8
 	name    string
 }
@@ -25,7 +27,8 @@ type twig struct {
 	lab    colour.OKLab // of flat art its lead's, of a painting or gradient the mean by area
 	role   Role
 	kept   bool
-	blend  int // the gradient all of it belongs to, or -1
+	blend  int   // the gradient all of it belongs to, or -1
+	apart  []int // boughs that it must not become one with
 }
 
 // twigs returns the flats before any merging: joined boughs as one.
@@ -37,13 +40,14 @@ func (d *desk) twigs() []twig {
 		if b.first == k {
 			at[k] = len(all)
 			all = append(all, twig{lead: k, boughs: []int{k}, area: float64(b.area), lab: b.lab,
-				role: b.role, kept: b.locked || b.own, blend: d.a.blendOf(k)})
+				role: b.role, kept: b.locked || b.own, blend: d.a.blendOf(k), apart: b.apart})
 		}
 	}
 	for k := range d.boughs {
 		if f := d.boughs[k].first; f != k {
 			t := &all[at[f]] // a join by hand keeps the colour that was joined to
 			t.boughs, t.area, t.blend = append(t.boughs, k), t.area+float64(d.boughs[k].area), -1
+			t.apart = append(t.apart[:len(t.apart):len(t.apart)], d.boughs[k].apart...)
 		}
 	}
 	live := all[:0]
@@ -73,16 +77,21 @@ const blendFar = 0.14
 func (d *desk) thinOut(count int) []twig {
 	twigs := d.twigs()
 	for enamels(twigs) > count {
-		a, b, mean := slightest(twigs, d.a.painted)
-		if a < 0 {
-			a, b, mean = cheapest(twigs, d.a.painted)
-		}
+		a, b, mean := d.nextPair(twigs)
 		if a < 0 {
 			break
 		}
 		twigs = joined(twigs, a, b, mean)
 	}
 	return twigs
+}
+
+// nextPair returns the two flats that merge next, -1 when none may.
+func (d *desk) nextPair(twigs []twig) (a, b int, mean bool) {
+	if a, b, mean = slightest(twigs, d.a.painted); a >= 0 {
+		return a, b, mean
+	}
+	return cheapest(twigs, d.a.painted)
 }
 
 // plain merges only what an artist would not count: the steps of gradients
@@ -157,16 +166,27 @@ func enamels(twigs []twig) int {
 	return n
 }
 
-// pairs calls with each two enamel flats that may merge. Two kept never do.
+// pairs calls with each two enamel flats that may merge. Two kept never do,
+// nor two that were told to stay apart.
 func pairs(twigs []twig, with func(a, b int, s, t *twig)) {
 	for a := range twigs {
 		for b := a + 1; b < len(twigs); b++ {
 			s, t := &twigs[a], &twigs[b]
-			if s.role == Enamel && t.role == Enamel && !(s.kept && t.kept) {
+			if s.role == Enamel && t.role == Enamel && !(s.kept && t.kept) && !s.shuns(t) {
 				with(a, b, s, t)
 			}
 		}
 	}
+}
+
+// shuns is true for two flats that were told to stay apart.
+func (t *twig) shuns(u *twig) bool {
+	for _, k := range t.apart {
+		if slices.Contains(u.boughs, k) {
+			return true
+		}
+	}
+	return false
 }
 
 // cheapest returns the pair of flats, a before b, whose merging loses least,
@@ -218,6 +238,7 @@ func merged(a, b twig, mean bool) twig {
 	}
 	m.kept = a.kept || b.kept
 	m.boughs = append(append([]int(nil), a.boughs...), b.boughs...)
+	m.apart = append(a.apart[:len(a.apart):len(a.apart)], b.apart...)
 	m.area = a.area + b.area
 	if a.blend != b.blend {
 		m.blend = -1
