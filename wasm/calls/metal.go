@@ -41,6 +41,9 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		answer.GrowTo = unit.Shown(holds)
 	}
 	answer.Verdict, answer.Words = fit.Verdict(findings, size, holds)
+	if j, ok := u.next(); ok {
+		answer.Next = &wire.Next{Joining: j, Words: fit.NextWords(j, answer.Flats.Flats)}
+	}
 	if answer.Quote, err = u.quote(); err != nil {
 		answer.QuoteProblem = err.Error()
 	}

@@ -2,6 +2,7 @@ package calls
 
 import (
 	"badgewright/reduce"
+	"badgewright/reduce/colour"
 	"badgewright/sizing"
 	"badgewright/sizing/fit"
 	"badgewright/sizing/run"
@@ -42,6 +43,24 @@ func (s *Session) subject(p *wire.Picked, progress reduce.Progress) (*subject, e
 		return nil, err
 	}
 	return &subject{s, &p.Project, d, &d.Versions[p.Version], o, b, key}, nil
+}
+
+// next is what happens with one enamel fewer, in the version's own colours.
+func (u *subject) next() (reduce.Joining, bool) {
+	j, ok := u.opened.found.Next(reduce.Options{Count: u.design.Colours, Edits: u.design.Edits})
+	given := recolours(u.version)
+	if !ok || len(given) == 0 {
+		return j, ok
+	}
+	if c, has := given[j.Keep]; has {
+		j.Becomes = c
+	}
+	for _, f := range recoloured(flatsOf(u.base), u.version).Flats {
+		if f.ID == j.Goes {
+			j.Shift = colour.CIEDE2000(f.RGB.Lab(), j.Becomes.Lab())
+		}
+	}
+	return j, ok
 }
 
 // drawn is the flat drawing at a size, before any recipe.

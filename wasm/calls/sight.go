@@ -48,6 +48,12 @@ func (u *subject) view(ask *wire.PictureAsk, p reduce.Progress) (*sight.Image, e
 		return sight.Original(k.badge, u.opened.drawing, ask.LongSide), nil
 	case wire.ViewFlat:
 		return sight.Flat(k.badge, ask.LongSide, platingOf(u.version.Plating), recolours(u.version)), nil
+	case wire.ViewNext:
+		j, ok := u.next()
+		if !ok {
+			return nil, &reduce.Refusal{What: "No two colours of this drawing may join.", Do: "Unlock one, or let two join that are kept apart."}
+		}
+		return sight.Mark(k.badge, ask.LongSide, j.Goes, j.Becomes), nil
 	case wire.ViewStruck:
 		return u.pin(k, sight.Front, ask.LongSide, p)
 	case wire.ViewBack:

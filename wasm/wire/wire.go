@@ -214,6 +214,8 @@ type Check struct {
 	Scale    unit.PxPerMM     `json:"scale"`   // working px per mm
 	Outline  [4]float64       `json:"outline"` // box of the silhouette, working px
 	Findings []sizing.Finding `json:"findings"`
+	// Next is what happens with one enamel fewer; absent when none can go.
+	Next *Next `json:"next,omitempty"`
 	// HoldsFrom is the smallest size, by the design's measure, at which no line
 	// or area fails as drawn; 0 when none up to 120 mm does.
 	HoldsFrom unit.MM `json:"holdsFrom"`
@@ -227,6 +229,12 @@ type Check struct {
 	QuoteProblem string `json:"quoteProblem"`
 	// Verdict is the one-line answer: can it be made?
 	Verdict sizing.Verdict `json:"verdict"`
+	Words   string         `json:"words"`
+}
+
+// Next is the two colours that join when one enamel fewer is asked for.
+type Next struct {
+	Joining reduce.Joining `json:"joining"`
 	Words   string         `json:"words"`
 }
 
@@ -273,6 +281,7 @@ const (
 	ViewBack    View = "back"    // as a pin, from behind (mirrored)
 	ViewFlat    View = "flat"    // the flat drawing
 	ViewDrawing View = "drawing" // as brought
+	ViewNext    View = "next"    // where a colour would be lost with one enamel fewer
 )
 
 // PictureAsk asks for a picture; the answer comes with RGBA pixels (straight alpha).

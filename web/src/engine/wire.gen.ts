@@ -50,7 +50,7 @@ export interface DrawingRef {
 }
 
 /** Op is the kind of a change made by hand to the flat drawing. */
-export type Op = "role" | "lock" | "recolour" | "name" | "join" | "split";
+export type Op = "role" | "lock" | "recolour" | "name" | "join" | "apart" | "split";
 
 /** FlatID names a flat across counts and edits. A flat is a set of leaves (the finest colours that were found); its ID is that of its leading leaf. Leaves are numbered from 0 by falling area; a flat split off by touch takes the next free number, in the order of the edits. */
 export type FlatID = number;
@@ -601,6 +601,26 @@ export interface Finding {
   needPx: number;
 }
 
+/** Joining is what happens to a flat drawing when it must do with one enamel fewer. */
+export interface Joining {
+  /** the flat that takes the other in */
+  keep: FlatID;
+  /** the flat that is lost */
+  goes: FlatID;
+  /** Becomes is the colour of both afterwards. */
+  becomes: RGB8;
+  /** Share of the drawing, without its background, that was Goes: 0..1. */
+  share: number;
+  /** Shift is how far the lost colour is from what it becomes: CIEDE2000. */
+  shift: number;
+}
+
+/** Next is the two colours that join when one enamel fewer is asked for. */
+export interface Next {
+  joining: Joining;
+  words: string;
+}
+
 /** Post is a place on the back, in mm from the left and top of the silhouette as seen from the FRONT; seen from the back, left and right are mirrored. */
 export interface Post {
   x: MM;
@@ -688,6 +708,8 @@ export interface Check {
   /** box of the silhouette, working px */
   outline: [number, number, number, number];
   findings: Finding[];
+  /** Next is what happens with one enamel fewer; absent when none can go. */
+  next?: Next;
   /** HoldsFrom is the smallest size, by the design's measure, at which no line or area fails as drawn; 0 when none up to 120 mm does. */
   holdsFrom: MM;
   /** GrowTo is HoldsFrom when the design is smaller than that; else its mm are 0. */
@@ -735,7 +757,7 @@ export interface Choices {
 }
 
 /** View is which picture of a design is wanted. */
-export type View = "struck" | "back" | "flat" | "drawing";
+export type View = "struck" | "back" | "flat" | "drawing" | "next";
 
 /** PictureAsk asks for a picture; the answer comes with RGBA pixels (straight alpha). */
 export interface PictureAsk {
