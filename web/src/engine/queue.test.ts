@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drawingOf } from './client';
-import { Queue, type Job } from './queue';
+import { Queue, SMALL, type Job } from './queue';
 
 const job = (name: string, lane: string, dropped: string[] = []): Job & { name: string } => ({ name, lane, drop: () => dropped.push(name) });
 
@@ -21,6 +21,15 @@ describe('the queue', () => {
     q.push(job('a', 'a'));
     q.pushFirst(job('b', 'a'));
     expect([q.next()?.name, q.next()?.name]).toEqual(['b', 'a']);
+  });
+
+  it('answers small questions before long ones, in the order of asking', () => {
+    const q = new Queue<ReturnType<typeof job>>();
+    for (const name of ['check', 'picture']) q.push(job(name, name));
+    q.push(job('width', `${SMALL}1`));
+    q.push(job('price', `${SMALL}2`));
+    q.push(job('buys', 'buys'));
+    expect([1, 2, 3, 4, 5].map(() => q.next()?.name)).toEqual(['width', 'price', 'check', 'picture', 'buys']);
   });
 
   it('lets a waiting job be taken out, once', () => {

@@ -1,6 +1,7 @@
 // The screen this page is on, watched. The engine says how large things are on
 // it; the page keeps the checks and draws.
 import { computed, effect, signal } from '@preact/signals';
+import { SMALL } from '../engine/queue';
 import type { Match, Report } from '../engine/wire.gen';
 import { atHand, sentenceOf } from './desk';
 import { drawnPerMM, worthAsking, type Answered } from './truesize';
@@ -55,7 +56,7 @@ async function ask(report: Report, match?: Match): Promise<string | undefined> {
   if (!engine) return 'The engine is not there yet. Try again in a moment.';
   const kept = recall();
   try {
-    const options = match ? {} : { lane: 'screen' };
+    const options = { lane: SMALL + (match ? 'match' : 'screen') };
     const { answer } = await engine.call('screen', { report, kept, ...(match ? { match } : {}) }, options);
     if (match) remember(answer.keep);
     // A check was made meanwhile: this answer does not know of it.

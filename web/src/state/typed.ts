@@ -1,4 +1,5 @@
 // What is typed into a field goes to the engine, which reads it.
+import { SMALL } from '../engine/queue';
 import type { Typed, TypedAsk } from '../engine/wire.gen';
 import { atHand, sentenceOf } from './desk';
 
@@ -7,13 +8,15 @@ export type Outcome = string | (() => void);
 
 type Wish = Pick<TypedAsk, 'text' | 'as'> & Partial<TypedAsk>;
 
-/** Asks what a text means. Every such question is put in line and answered, in
- * the order of asking: none takes the place of another field's. */
+let asked = 0;
+
+/** Asks what a text means. Each question has a lane of its own, so that none
+ * takes the place of another field's; they are answered in the order of asking. */
 export async function typed(wish: Wish, take: (t: Typed) => void): Promise<Outcome> {
   const engine = atHand.value;
   if (!engine) return 'The engine is not there yet. Try again in a moment.';
   try {
-    const { answer } = await engine.call('typed', { beside: '', least: 0, most: 0, ...wish });
+    const { answer } = await engine.call('typed', { beside: '', least: 0, most: 0, ...wish }, { lane: `${SMALL}typed ${asked++}` });
     return () => take(answer);
   } catch (err) {
     return sentenceOf(err);
