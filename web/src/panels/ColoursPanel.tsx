@@ -1,4 +1,5 @@
-import type { Buys, Flat, Plating } from '../engine/wire.gen';
+import type { ComponentChildren } from 'preact';
+import type { Buys, Flat, FlatCode, Plating } from '../engine/wire.gen';
 import { Section, Swatch, Why } from '../widgets/basic';
 import { BuysChart } from '../widgets/BuysChart';
 import { look } from '../widgets/look';
@@ -6,17 +7,22 @@ import { coloursSays, flatTitle, roleWords } from '../words/words';
 
 export interface ColoursProps {
   flats: readonly Flat[];
+  /** What a maker's list calls them. */
+  codes?: readonly FlatCode[] | undefined;
   plating: Plating | undefined;
   asked: number;
   most: number;
   buys: Buys | undefined;
   fewer: boolean;
   open?: boolean;
+  /** The maker's colour list. */
+  maker?: ComponentChildren;
   onCount: (n: number) => void;
   onFlat: (id: number) => void;
 }
 
 export function ColoursPanel(p: ColoursProps) {
+  const codeOf = (f: Flat) => p.codes?.find((c) => c.flat === f.id)?.code;
   return (
     <Section id="colours" title="Colours" says={coloursSays(p.flats, p.buys?.included)} open={p.open}>
       <CountRail asked={p.asked} most={p.most} included={p.buys?.included} onCount={p.onCount} />
@@ -27,12 +33,13 @@ export function ColoursPanel(p: ColoursProps) {
             <button type="button" onClick={() => p.onFlat(f.id)}>
               <span class={`swatch ${f.role}`} style={look(f, p.plating)} aria-hidden="true" />
               <span class="flat-name">{flatTitle(f, p.plating)}<span class="unseen">, </span></span>
-              <span class="role">{roleWords(f)}</span>
+              <span class="role">{roleWords(f)}{codeOf(f) ? <> · <span class="flat-code">{codeOf(f)}</span></> : null}</span>
               <span class="share">{(100 * f.share).toFixed(f.share < 0.1 ? 1 : 0)} %</span>
             </button>
           </li>
         ))}
       </ul>
+      {p.maker}
       {p.buys ? <WhatItBuys buys={p.buys} asked={p.asked} onCount={p.onCount} /> : <p class="hint">Counting what each colour buys …</p>}
       <p class="hint">Screen colours are a guide only: light, plating and firing shift them.</p>
     </Section>

@@ -5,10 +5,15 @@ import type { Engine } from '../engine/client';
 export const atHand = signal<Engine | undefined>(undefined);
 
 /** What an error says, as the engine's errors do: what is wrong, and what to do about it. */
-export function sentenceOf(err: unknown): string {
+export function faultOf(err: unknown): { what: string; do: string } {
   const part = (key: string) => {
     const v = typeof err === 'object' && err !== null ? (err as Record<string, unknown>)[key] : undefined;
     return typeof v === 'string' ? v : '';
   };
-  return [part('what') || part('message') || 'Something went wrong.', part('do')].filter(Boolean).join(' ');
+  return { what: part('what') || part('message') || 'Something went wrong.', do: part('do') };
+}
+
+export function sentenceOf(err: unknown): string {
+  const fault = faultOf(err);
+  return [fault.what, fault.do].filter(Boolean).join(' ');
 }

@@ -3,6 +3,7 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { EngineState } from '../engine/client';
 import type { Buys, Check, Hello, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
+import { withColourList } from './colouring';
 import { begin, redo, replace, undo, type History } from './history';
 import { designOf, FIRST, versionOf, type Place } from './project';
 
@@ -73,8 +74,10 @@ export const plating = computed(() => hello.value?.platings.find((p) => p.id ===
 /** True while the sheet still shows an earlier wish. */
 export const behind = computed(() => asked.value !== undefined && shown.value?.project !== asked.value);
 
+/** The version on the sheet, for the engine. The maker's list is large and goes
+ * only with the one question that is about it. */
 export function picked(project: Project): Picked {
-  return { project, design: at.value.design, version: at.value.version };
+  return { project: withColourList(project, undefined), design: at.value.design, version: at.value.version };
 }
 
 /** Puts what was found and its picture on the sheet together. */

@@ -9,6 +9,8 @@ export interface Callout {
   spot: Point;
   side: 'left' | 'right';
   y: number;
+  /** What a maker's list calls it. */
+  code: string | undefined;
 }
 
 /** Height kept between two callouts, px: a touch target. */
@@ -18,7 +20,7 @@ export const CALLOUT_GAP = 60;
 export function layCallouts(flats: Flats, map: Mapping, pin: Box, leftRoom: number, rightRoom: number): Callout[] {
   const all = flats.flats.flatMap((flat) => {
     const s = flats.spots.find((q) => q.flat === flat.id);
-    return s ? [{ flat, spot: map.toSheet(s.x, s.y) }] : [];
+    return s ? [{ flat, spot: map.toSheet(s.x, s.y), code: codeOf(flats, flat.id) }] : [];
   });
   const byX = [...all].sort((a, b) => a.spot.x - b.spot.x);
   const middle = pin.x + pin.w / 2;
@@ -28,7 +30,12 @@ export function layCallouts(flats: Flats, map: Mapping, pin: Box, leftRoom: numb
   return [...column(byX.slice(0, left), 'left', leftRoom), ...column(byX.slice(left), 'right', rightRoom)];
 }
 
-function column(part: { flat: Flat; spot: Point }[], side: 'left' | 'right', room: number): Callout[] {
+/** What a maker's list calls a flat. */
+export function codeOf(flats: Flats, id: number): string | undefined {
+  return flats.codes?.find((c) => c.flat === id)?.code;
+}
+
+function column(part: Pick<Callout, 'flat' | 'spot' | 'code'>[], side: 'left' | 'right', room: number): Callout[] {
   const sorted = [...part].sort((a, b) => a.spot.y - b.spot.y);
   const ys = spread(sorted.map((c) => c.spot.y - CALLOUT_GAP / 2), CALLOUT_GAP, Math.max(0, room - CALLOUT_GAP));
   return sorted.map((c, i) => ({ ...c, side, y: (ys[i] ?? 0) + CALLOUT_GAP / 2 }));
@@ -69,20 +76,27 @@ export function CalloutLabels({ callouts, width, margin, plating, onFlat }: Prop
           class={`callout ${c.side}`}
           style={{ top: `${c.y}px`, width: `${margin - 6}px`, ...(c.side === 'left' ? { left: '0px' } : { left: `${width - margin + 6}px` }) }}
         >
-          <FlatButton flat={c.flat} plating={plating} onClick={() => onFlat(c.flat.id, c.spot)} />
+          <FlatButton flat={c.flat} code={c.code} plating={plating} onClick={() => onFlat(c.flat.id, c.spot)} />
         </li>
       ))}
     </ul>
   );
 }
 
-export function FlatButton({ flat, plating, onClick }: { flat: Flat; plating: Plating | undefined; onClick: () => void }) {
+interface ButtonProps {
+  flat: Flat;
+  code: string | undefined;
+  plating: Plating | undefined;
+  onClick: () => void;
+}
+
+export function FlatButton({ flat, code, plating, onClick }: ButtonProps) {
   return (
     <button type="button" onClick={onClick}>
       <span class={`swatch ${flat.role}`} style={look(flat, plating)} aria-hidden="true" />
       <span class="callout-words">
         <span class="flat-name">{flatTitle(flat, plating)}<span class="unseen">, </span></span>
-        <span class="role">{roleWords(flat)}<span class="unseen">: change</span></span>
+        <span class="role">{roleWords(flat)}{code ? <> · <span class="flat-code">{code}</span></> : null}<span class="unseen">: change</span></span>
       </span>
     </button>
   );

@@ -13,6 +13,7 @@ import { DrawingPanel } from '../panels/DrawingPanel';
 import { MetalPanel } from '../panels/MetalPanel';
 import { OrderPanel } from '../panels/OrderPanel';
 import { SightPanel } from '../panels/SightPanel';
+import { Maker } from './Maker';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
@@ -58,6 +59,7 @@ export function Column() {
       {d && v ? (
         <>
           <ColoursPanel
+            codes={check?.flats.codes} maker={<Maker />}
             open={ROOMY}
             flats={check?.flats.flats ?? []} plating={s.plating.value} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}
             fewer={!s.behind.value && check !== undefined && check.flats.count < d.colours}

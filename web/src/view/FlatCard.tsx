@@ -1,8 +1,9 @@
 // What can be done with one colour, at the spot.
 import { useState } from 'preact/hooks';
-import type { Edit, Flat, NamedColour, Plating, RGB8 } from '../engine/wire.gen';
+import type { Edit, Flat, FlatCode, NamedColour, Plating, RGB8 } from '../engine/wire.gen';
 import { hexOf, rgbOf } from '../state/project';
 import { typed } from '../state/typed';
+import { Tag } from '../widgets/CodeRows';
 import { Choice, Swatch } from '../widgets/basic';
 import { TextField } from '../widgets/TextField';
 import { mm } from '../words/length';
@@ -10,6 +11,8 @@ import { ROLE_MEANS, ROLE_WORDS } from '../words/words';
 
 interface Props {
   flat: Flat;
+  /** What a maker's list calls it. */
+  code?: FlatCode | undefined;
   others: readonly Flat[];
   starting: readonly NamedColour[];
   plating: Plating | undefined;
@@ -37,7 +40,8 @@ export function FlatCard(p: Props) {
       ) : (
         <ColourRow flat={f} starting={p.starting} onEdit={p.onEdit} />
       )}
-      <TextField label="name" value={f.name} onSet={(t) => { if (!t.trim()) return 'Give it a name.'; p.onEdit({ op: 'name', flat: f.id, name: t.trim() }, `Renamed to ${t.trim()}`); return undefined; }} />
+      <TextField label="name" value={f.name} onSet={(t) => { p.onEdit({ op: 'name', flat: f.id, name: t.trim() }, t.trim() ? `Renamed to ${t.trim()}` : 'Named plainly again'); return undefined; }} />
+      {p.code ? <p class="facts">Ordered as <Tag code={p.code.code} written /> {p.code.named}</p> : null}
       <Choice legend="becomes" value={f.role} options={ROLES} onPick={(role) => p.onEdit({ op: 'role', flat: f.id, role }, `${f.name} is now ${ROLE_WORDS[role]}`)} />
       <label class="tick">
         <input type="checkbox" checked={f.locked} onChange={(e) => p.onEdit({ op: 'lock', flat: f.id, locked: e.currentTarget.checked }, e.currentTarget.checked ? `${f.name} is kept` : `${f.name} is free`)} />

@@ -3,10 +3,11 @@ import { computed } from '@preact/signals';
 import type { Edit } from '../engine/wire.gen';
 import { setPictureSide, touch } from '../state/ask';
 import { bounds } from '../state/bounds';
-import { designOf, withDesign, withEdit, withSize } from '../state/project';
+import { withHandEdit } from '../state/colouring';
+import { designOf, withDesign, withSize } from '../state/project';
 import { perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
-import { FlatButton } from './Callouts';
+import { codeOf, FlatButton } from './Callouts';
 import { FindingCard } from './FindingCard';
 import { FlatCard } from './FlatCard';
 import { go } from './go';
@@ -97,7 +98,7 @@ export function Sheet() {
       {room.w > 0 && room.w < NARROW && check ? (
         <ul class="callout-list" aria-label="Colours of the pin">
           {check.flats.flats.map((f) => (
-            <li key={f.id}><FlatButton flat={f} plating={s.plating.value} onClick={() => (s.spot.value = { kind: 'flat', flat: f.id, x: 0, y: 0 })} /></li>
+            <li key={f.id}><FlatButton flat={f} code={codeOf(check.flats, f.id)} plating={s.plating.value} onClick={() => (s.spot.value = { kind: 'flat', flat: f.id, x: 0, y: 0 })} /></li>
           ))}
         </ul>
       ) : null}
@@ -117,7 +118,7 @@ function SpotCard({ room }: { room: Room }) {
   // An edit speaks of the colours as they are shown, so it goes with their count.
   const count = s.shownDesign.value?.colours ?? check.flats.count;
   const edit = (e: Edit, what: string, shut = false) => {
-    s.change((p) => withEdit(p, { ...e, count }), what);
+    s.change((p) => withHandEdit(p, { ...e, count }), what);
     if (shut) close();
   };
   if (spot.kind === 'flat') {
@@ -131,7 +132,7 @@ function SpotCard({ room }: { room: Room }) {
     return (
       <Popover key={`flat${flat.id}`} at={spot} room={room} title={flat.name} onClose={close}>
         <FlatCard
-          flat={flat} others={check.flats.flats.filter((f) => f.id !== flat.id)} starting={s.hello.value?.starting ?? []} plating={s.plating.value}
+          flat={flat} code={check.flats.codes?.find((c) => c.flat === flat.id)} others={check.flats.flats.filter((f) => f.id !== flat.id)} starting={s.hello.value?.starting ?? []} plating={s.plating.value}
           pieces={check.flats.spots.find((q) => q.flat === flat.id)?.pieces ?? 1}
           area={spot.area} width={spot.width} built={spot.built} canSplit={work !== undefined} onEdit={edit} onSplit={split}
         />

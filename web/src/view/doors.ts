@@ -1,6 +1,8 @@
 // The ways a drawing comes in: chosen, pasted, photographed, dropped, or one of ours.
 import { open } from '../state/ask';
+import { bringList, isList } from '../state/codes';
 import { tell } from '../state/store';
+import { go } from './go';
 
 export const DEMOS = {
   lighthouse: 'Skerry Light',
@@ -20,9 +22,17 @@ export async function openDemo(demo: Demo): Promise<void> {
   await open(new Blob([await got.arrayBuffer()], { type: 'image/svg+xml' }), name, DEMOS[demo]);
 }
 
+/** A list lands under Colours, wherever on the page it was let go. */
+function showNews(): void {
+  go('colours');
+  document.querySelector('.list-news')?.scrollIntoView({ block: 'center' });
+}
+
 export function openFirst(files: FileList | null | undefined): void {
   const file = files?.[0];
-  if (file) void open(file, file.name);
+  if (!file) return;
+  if (isList(file.name)) void bringList(file, file.name).then(showNews);
+  else void open(file, file.name);
 }
 
 /** Paste by button: browsers ask the person first, and some do not offer it at all. */
