@@ -60,6 +60,24 @@ func TestOneLineInOneLineOut(t *testing.T) {
 	}
 }
 
+func TestSmallQuestionsSpeakOfTheDesignInHand(t *testing.T) {
+	got := talk(t,
+		`{"call":"typed","ask":{"text":"1 1/4 in","as":"length","beside":"mm"}}`,
+		`{"call":"screen","ask":{"report":{"vendor":"Google Inc.","w":2560,"h":1440,"ratio":1,"pinch":1},"match":{"object":85.6,"px":366.616}}}`,
+		`{"call":"open","file":"../testdata/drawings/icon40.png"}`,
+		`{"call":"thumbnail","ask":{"longSide":32}}`,
+		`{"call":"choices"}`,
+	)
+	for _, m := range got {
+		require.Nil(t, m["error"], "%v", m)
+	}
+	answer := func(i int) map[string]any { return got[i]["answer"].(map[string]any) }
+	assert.InDelta(t, 31.75, answer(0)["number"], 1e-9)
+	assert.InDelta(t, 4.2829, answer(1)["devicePerMM"], 1e-4, "27 in 2560x1440 (reference/display_ppi.csv)")
+	assert.EqualValues(t, 32, answer(3)["w"])
+	assert.NotEmpty(t, answer(4)["rows"])
+}
+
 func TestALineThatFailsIsAnsweredInWords(t *testing.T) {
 	got := talk(t,
 		`not json`,
