@@ -84,7 +84,10 @@ func (a *Analysis) Suggested() (count int, reason string) {
 	}
 	n, gradients := a.enamelColours()
 	metal := ""
-	if a.Lined() {
+	switch {
+	case a.inked:
+		metal = " and lines of their own, which become metal"
+	case a.Lined():
 		metal = " and dark lines, which become metal"
 	}
 	count = min(max(n, 1), MaxCount)

@@ -223,7 +223,7 @@ func (a *Analysis) ink(l *Layers) {
 		}
 	}
 	a.order()
-	a.line = new([256]bool)
+	a.inked, a.line = true, new([256]bool)
 	for k := range a.leaves {
 		a.line[k] = a.leaves[k].role == Metal
 	}

@@ -18,6 +18,7 @@ type Analysis struct {
 	// blend names for each leaf the first leaf of the gradient it belongs to.
 	blend []int
 	line  *[256]bool // the leaves that are line work, or nil
+	inked bool       // the lines came on a picture of their own
 
 	split  splitMemo
 	losses *lossBook

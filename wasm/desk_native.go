@@ -3,6 +3,7 @@
 package main
 
 import (
+	"cmp"
 	"encoding/json"
 	"os"
 	"strconv"
@@ -20,6 +21,7 @@ type request struct {
 	Call    string                     `json:"call"`
 	Ask     map[string]json.RawMessage `json:"ask"`
 	File    string                     `json:"file"`    // open: PNG, JPEG, WebP or GIF to read
+	Second  string                     `json:"second"`  // open: the other half, when lines and colours come apart
 	Cap     int                        `json:"cap"`     // open: long side of the working raster, px
 	Labels  string                     `json:"labels"`  // flats: write the label map, grey PNG, 255 is background
 	Reduced string                     `json:"reduced"` // flats: write the reduced drawing, PNG
@@ -103,6 +105,7 @@ func (d *desk) do(r *request) (calls.Reply, error) {
 	if err != nil {
 		return reply, err
 	}
+	d.keepList(reply)
 	return reply, d.write(r, reply)
 }
 
@@ -112,33 +115,34 @@ func (d *desk) open(r *request) (calls.Reply, error) {
 	if err := remarshal(r.Ask, &ask); err != nil {
 		return calls.Reply{}, err
 	}
-	f, err := os.Open(r.File)
-	if err != nil {
-		return calls.Reply{}, &reduce.Refusal{What: "This file cannot be read: " + err.Error() + ".", Do: "Check the path."}
-	}
-	defer f.Close()
-	side := r.Cap
-	if side <= 0 {
-		side = reduce.WorkingLongSide
-	}
-	drawing, err := reduce.Decode(f, side)
-	if err != nil {
+	b := calls.Brought{ID: cmp.Or(ask.ID, r.File), FileName: cmp.Or(ask.FileName, r.File), SecondName: r.Second, Ground: cmp.Or(ask.Ground, reduce.GroundAuto)}
+	var err error
+	if b.Drawing, err = decoded(r.File, r.Cap); err != nil {
 		return calls.Reply{}, err
 	}
-	if ask.ID == "" {
-		ask.ID = r.File
+	if r.Second != "" {
+		if b.Second, err = decoded(r.Second, r.Cap); err != nil {
+			return calls.Reply{}, err
+		}
 	}
-	if ask.Ground == "" {
-		ask.Ground = reduce.GroundAuto
-	}
-	if ask.FileName == "" {
-		ask.FileName = r.File
-	}
-	reply, err := d.session.Open(ask.ID, ask.FileName, drawing, ask.Ground, func(float64, string) error { return nil })
+	reply, err := d.session.Open(b, func(float64, string) error { return nil })
 	if err == nil {
 		*d.design() = reply.Answer.(wire.Opened).Design
 	}
 	return reply, err
+}
+
+// decoded reads a drawing from a file, with a cap on its long side in px; 0 for the usual.
+func decoded(path string, side int) (*reduce.Drawing, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, &reduce.Refusal{What: "This file cannot be read: " + err.Error() + ".", Do: "Check the path."}
+	}
+	defer f.Close()
+	if side <= 0 {
+		side = reduce.WorkingLongSide
+	}
+	return reduce.Decode(f, side)
 }
 
 // fill adds the design in hand to a request that names none.
@@ -148,6 +152,10 @@ func (d *desk) fill(r *request) ([]byte, error) {
 		ask[k] = v
 	}
 	switch r.Call {
+	case "codes":
+		if err := d.fillCodes(ask); err != nil {
+			return nil, err
+		}
 	case "buys", "check", "quote", "choices", "picture", "touch":
 		if _, has := ask["picked"]; !has {
 			ask["picked"] = d.picked
@@ -175,8 +183,11 @@ func remarshal(from, into any) error {
 	return json.Unmarshal(text, into)
 }
 
-// job reads the file that a header line names, and says its size.
+// job reads the file that a header or colourlist line names, and says its size.
 func (d *desk) job(r *request) (calls.Job, error) {
+	if r.Call == "colourlist" {
+		return listJob(r)
+	}
 	if r.Call != "header" || r.File == "" {
 		return calls.Job{}, nil
 	}

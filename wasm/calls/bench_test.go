@@ -38,7 +38,7 @@ func benchDrawing(b *testing.B) *reduce.Drawing {
 func BenchmarkOpen(b *testing.B) {
 	d := benchDrawing(b)
 	for b.Loop() {
-		_, err := NewSession().Open("a", "lighthouse.png", d, reduce.GroundAuto, nil)
+		_, err := NewSession().Open(Brought{ID: "a", FileName: "lighthouse.png", Drawing: d, Ground: reduce.GroundAuto}, nil)
 		require.NoError(b, err)
 	}
 }
@@ -46,7 +46,7 @@ func BenchmarkOpen(b *testing.B) {
 // benchSession has the demo open and its project in hand.
 func benchSession(b *testing.B) (*Session, wire.Picked) {
 	s := NewSession()
-	r, err := s.Open("a", "lighthouse.png", benchDrawing(b), reduce.GroundAuto, nil)
+	r, err := s.Open(Brought{ID: "a", FileName: "lighthouse.png", Drawing: benchDrawing(b), Ground: reduce.GroundAuto}, nil)
 	require.NoError(b, err)
 	p := BlankProject()
 	p.Order.Designs[0] = r.Answer.(wire.Opened).Design

@@ -1,6 +1,7 @@
 package calls
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -28,25 +29,61 @@ func header(_ *Session, job Job, ask wire.HeaderAsk) (Reply, error) {
 
 // open takes the pixels of a drawing and says what was found in it.
 func open(s *Session, job Job, ask wire.OpenAsk) (Reply, error) {
-	pix, err := pixels(job.Bytes, ask.W, ask.H)
-	if err != nil {
+	b, first := Brought{ID: ask.ID, FileName: ask.FileName, Ground: ask.Ground}, job.Bytes
+	var err error
+	if two := ask.Second; two != nil {
+		half := len(first) / 2
+		b.SecondName = two.FileName
+		if b.Second, err = drawingIn(first[half:], ask.W, ask.H, two.FileW, two.FileH, two.Space); err != nil {
+			return Reply{}, err
+		}
+		first = first[:half]
+	}
+	if b.Drawing, err = drawingIn(first, ask.W, ask.H, ask.FileW, ask.FileH, ask.Space); err != nil {
 		return Reply{}, err
 	}
-	d, err := reduce.NewDrawing(ask.W, ask.H, pix)
-	if err != nil {
-		return Reply{}, err
-	}
-	d.FileW, d.FileH = max(ask.FileW, ask.W), max(ask.FileH, ask.H)
-	if ask.Space == "display-p3" {
-		d.Clipped = reduce.FromDisplayP3(pix)
-	}
-	return s.Open(ask.ID, ask.FileName, d, ask.Ground, job.Progress)
+	return s.Open(b, job.Progress)
 }
 
-// Open keeps a decoded drawing and says what was found in it. A drawing that
-// is refused leaves every other one as it was.
-func (s *Session) Open(id, fileName string, d *reduce.Drawing, choice reduce.GroundChoice, p reduce.Progress) (Reply, error) {
-	o, err := s.look(&opened{id: id, fileName: fileName, drawing: d, choice: choice}, p)
+// drawingIn reads one picture from its pixels.
+func drawingIn(bytes []byte, w, h, fileW, fileH int, space string) (*reduce.Drawing, error) {
+	pix, err := pixels(bytes, w, h)
+	if err != nil {
+		return nil, err
+	}
+	d, err := reduce.NewDrawing(w, h, pix)
+	if err != nil {
+		return nil, err
+	}
+	d.FileW, d.FileH = cmp.Or(fileW, w), cmp.Or(fileH, h)
+	if space == "display-p3" {
+		d.Clipped = reduce.FromDisplayP3(pix)
+	}
+	return d, nil
+}
+
+// Brought is a decoded drawing and where it comes from; with a second picture
+// the two are its lines and its colours, in either order.
+type Brought struct {
+	ID                   string
+	FileName, SecondName string
+	Drawing, Second      *reduce.Drawing
+	Ground               reduce.GroundChoice
+}
+
+// Open keeps a drawing and says what was found in it. One that is refused
+// leaves every other as it was.
+func (s *Session) Open(b Brought, p reduce.Progress) (Reply, error) {
+	o := &opened{id: b.ID, fileName: b.FileName, name: nameFrom(b.FileName), drawing: b.Drawing, choice: b.Ground}
+	if b.Second != nil {
+		var err error
+		if o.layers, err = reduce.LayersOf(b.Drawing, b.Second); err != nil {
+			return Reply{}, err
+		}
+		o.drawing = o.layers.Whole
+		o.fileName, o.name = b.FileName+" and "+b.SecondName, nameOfBoth(b.FileName, b.SecondName)
+	}
+	o, err := s.look(o, p)
 	if err != nil {
 		return Reply{}, err
 	}
@@ -111,7 +148,7 @@ func lyingOn(o *opened) string {
 func (s *Session) describe(o *opened, p reduce.Progress) (Reply, error) {
 	count, reason := o.found.Suggested()
 	d := blankDesign()
-	d.Name = nameFrom(o.fileName)
+	d.Name = o.name
 	d.Drawings = []sizing.DrawingRef{{ID: o.id, FileName: o.fileName, Ground: o.choice}}
 	d.Colours = min(max(count, 1), reduce.MaxCount)
 	b, _, err := s.baseOf(o, reduce.Options{Count: d.Colours, Edits: d.Edits})
@@ -127,7 +164,7 @@ func (s *Session) describe(o *opened, p reduce.Progress) (Reply, error) {
 	return Reply{Answer: wire.Opened{
 		Drawing: o.id, W: o.drawing.W, H: o.drawing.H,
 		Ground: o.ground.Found, GroundRGB: o.ground.RGB, GroundNote: o.ground.Note,
-		Clipped: o.drawing.Clipped, Suggested: count, Reason: reason, Lined: o.found.Lined(),
+		Clipped: o.drawing.Clipped, Suggested: count, Reason: reason, Lined: o.found.Lined(), Layers: o.layers != nil,
 		Notes: notesOn(o), Design: d,
 	}}, nil
 }
@@ -155,7 +192,10 @@ func notesOn(o *opened) []string {
 	if d.Clipped >= 0.0005 {
 		notes = append(notes, fmt.Sprintf("%.1f %% of the drawing has colours brighter than sRGB can hold; they were taken to the nearest it can.", 100*d.Clipped))
 	}
-	if o.found.Lined() {
+	switch {
+	case o.layers != nil:
+		notes = append(notes, "The lines came on a picture of their own, so what is metal is known. It will look like the plating, not like ink.")
+	case o.found.Lined():
 		notes = append(notes, "The dark lines became raised metal, so they are not counted as a colour. They will look like the plating, not like ink.")
 	}
 	if max(d.W, d.H) < smallDrawing {

@@ -84,3 +84,16 @@ func nameFrom(fileName string) string {
 	first := []rune(name)
 	return strings.ToUpper(string(first[:1])) + string(first[1:])
 }
+
+// nameOfBoth names a design after what two file names begin with alike
+// ("tower-lines.png", "tower-colours.png"), or else after the first.
+func nameOfBoth(a, b string) string {
+	n := 0
+	for n < min(len(a), len(b)) && a[n] == b[n] {
+		n++
+	}
+	if alike := strings.TrimRight(strings.ToValidUTF8(a[:n], ""), " -_."); path.Base(alike) != "." && alike != "" {
+		return nameFrom(alike)
+	}
+	return nameFrom(a)
+}

@@ -41,7 +41,9 @@ func NewSession() *Session {
 type opened struct {
 	id       string
 	fileName string
+	name     string // proposed for the design
 	drawing  *reduce.Drawing
+	layers   *reduce.Layers // nil unless lines and colours came apart
 	ground   *reduce.Ground
 	choice   reduce.GroundChoice
 	found    *reduce.Analysis
@@ -71,7 +73,7 @@ func (s *Session) drawing(id string, choice reduce.GroundChoice, p reduce.Progre
 	if choice == "" || choice == o.choice {
 		return o, nil
 	}
-	return s.look(&opened{id: o.id, fileName: o.fileName, drawing: o.drawing, choice: choice}, p)
+	return s.look(&opened{id: o.id, fileName: o.fileName, name: o.name, drawing: o.drawing, layers: o.layers, choice: choice}, p)
 }
 
 // look finds the ground and the flats of a drawing and keeps it.
@@ -80,7 +82,12 @@ func (s *Session) look(o *opened, p reduce.Progress) (*opened, error) {
 	if o.ground, err = reduce.FindGround(o.drawing, o.choice); err != nil {
 		return nil, err
 	}
-	if o.found, err = reduce.Analyse(o.drawing, o.ground, p); err != nil {
+	if o.layers != nil {
+		o.found, err = reduce.AnalyseLayers(o.layers, o.ground, p)
+	} else {
+		o.found, err = reduce.Analyse(o.drawing, o.ground, p)
+	}
+	if err != nil {
 		return nil, err
 	}
 	s.bases.dropIf(func(key string) bool { return keyStarts(key, o.id) })

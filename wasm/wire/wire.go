@@ -94,7 +94,8 @@ type Header struct {
 	WorkH int `json:"workH"`
 }
 
-// OpenAsk comes with the pixels (RGBA, straight alpha, 4*W*H bytes).
+// OpenAsk comes with the pixels (RGBA, straight alpha, 4*W*H bytes), or with
+// those of two pictures, one after the other.
 type OpenAsk struct {
 	ID       string              `json:"id"`
 	FileName string              `json:"fileName"`
@@ -104,6 +105,17 @@ type OpenAsk struct {
 	FileH    int                 `json:"fileH"`
 	Space    string              `json:"space"`
 	Ground   reduce.GroundChoice `json:"ground"`
+	// Second is there when lines and colours come apart, in either order.
+	Second *SecondPicture `json:"second,omitempty"`
+}
+
+// SecondPicture is the other half of a drawing brought as lines and colours.
+// It comes at the working raster of the first.
+type SecondPicture struct {
+	FileName string `json:"fileName"`
+	FileW    int    `json:"fileW"`
+	FileH    int    `json:"fileH"`
+	Space    string `json:"space"`
 }
 
 // GroundAsk looks at an opened drawing again with another choice of background.
@@ -125,9 +137,11 @@ type Opened struct {
 	// Suggested is the number of enamels the drawing has, and why.
 	Suggested int    `json:"suggested"`
 	Reason    string `json:"reason"`
-	// Lined is true when dark line work was found and turned to metal.
-	Lined bool     `json:"lined"`
-	Notes []string `json:"notes"`
+	// Lined is true when dark line work was found and turned to metal, and
+	// Layers when the lines came on a picture of their own.
+	Lined  bool     `json:"lined"`
+	Layers bool     `json:"layers"`
+	Notes  []string `json:"notes"`
 	// Design is a design ready to be shown: count, recipes, size and making proposed.
 	Design sizing.Design `json:"design"`
 }

@@ -102,7 +102,7 @@ export const HELLO: Hello = {
 
 export const OPENED: Opened = {
   drawing: 'drawing-1', ...RASTER, ground: 'clear', groundRGB: rgb('#ffffff'), groundNote: 'The background is transparent.',
-  clipped: 0, suggested: 5, reason: 'it has five flat colours, and dark lines that became metal.', lined: true,
+  clipped: 0, suggested: 5, reason: 'it has five flat colours, and dark lines that became metal.', lined: true, layers: false,
   notes: ['The dark lines became raised metal, so they are not counted as a colour.'], design: DESIGN,
 };
 

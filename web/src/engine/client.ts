@@ -1,7 +1,7 @@
 // The page's side of the engine: asks, waits, starts it again when it dies.
 import { crashed, EngineError, stopped, superseded } from './errors';
 import { fetchEngine, startWorker, type Kept, type Link } from './link';
-import type { FromWorker, OpenPlan, ToWorker } from './protocol';
+import type { FromWorker, OpenPlan, Picture, ToWorker } from './protocol';
 import { Queue, type Job } from './queue';
 import { decodeSVG } from './svg';
 import type { Calls, GroundChoice, Header, Opened } from './wire.gen';
@@ -26,12 +26,19 @@ export interface CallOptions {
   lane?: string;
 }
 
+/** A file under its name. */
+export interface NamedFile {
+  file: Blob;
+  name: string;
+}
+
 export type EngineState = 'starting' | 'ready' | 'crashed' | 'restarting';
 
 export interface Engine {
   call<N extends CallName>(name: N, ask: Ask<N>, options?: CallOptions): Promise<Reply<N>>;
-  /** Reads, decodes and opens a file. When it is refused, what was open stays open. */
-  openFile(file: Blob, name: string, ground: GroundChoice, options?: CallOptions): Promise<Opened>;
+  /** Reads, decodes and opens a file, or two that are the lines and the colours of one drawing, in
+   * either order. When they are refused, what was open stays open. */
+  openFiles(files: readonly [NamedFile, NamedFile?], ground: GroundChoice, options?: CallOptions): Promise<Opened>;
   /** Takes a drawing whose answers are known already; it is opened when a call first speaks of it. */
   adopt(file: Blob, header: Header, plan: OpenPlan): void;
   /** Tells how the engine is, now and at each change; returns how to stop listening. */
@@ -64,9 +71,12 @@ interface Running extends Job {
 
 /** A drawing the engine holds, and how to open it again. */
 interface Open {
-  file: Blob;
-  header: Header;
+  files: HeadedFile[];
   plan: OpenPlan;
+}
+
+interface HeadedFile extends NamedFile {
+  header: Header;
 }
 
 export function startEngine(): Engine {
@@ -111,9 +121,16 @@ class Client implements Engine {
     }, options);
   }
 
-  async openFile(file: Blob, name: string, ground: GroundChoice, options: CallOptions = {}): Promise<Opened> {
-    const header = await this.headerOf(file, name, options);
-    const open: Open = { file, header, plan: { id: `drawing-${this.nextID++}`, fileName: name, ground } };
+  async openFiles(files: readonly [NamedFile, NamedFile?], ground: GroundChoice, options: CallOptions = {}): Promise<Opened> {
+    const headed: HeadedFile[] = [];
+    for (const f of files) {
+      if (!f) continue;
+      const header = await this.headerOf(f.file, f.name, options);
+      // The second picture is brought to the raster of the first; whether their files agree in size the engine says.
+      const { workW, workH } = headed[0]?.header ?? header;
+      headed.push({ ...f, header: { ...header, workW, workH } });
+    }
+    const open: Open = { files: headed, plan: { id: `drawing-${this.nextID++}`, fileName: files[0].name, ground } };
     const { answer } = await this.submit<'open'>({ name: 'open', again: true, message: openMessage(open) }, options);
     this.drawings.set(open.plan.id, open);
     this.held.add(open.plan.id);
@@ -121,7 +138,7 @@ class Client implements Engine {
   }
 
   adopt(file: Blob, header: Header, plan: OpenPlan): void {
-    this.drawings.set(plan.id, { file, header, plan });
+    this.drawings.set(plan.id, { files: [{ file, name: plan.fileName, header }], plan });
   }
 
   private async headerOf(file: Blob, name: string, options: CallOptions): Promise<Header> {
@@ -302,14 +319,10 @@ class Client implements Engine {
 
 function openMessage(open: Open): Running['message'] {
   return async (id) => {
-    const { file, header, plan } = open;
-    if (header.format !== 'svg') return { message: { type: 'open', id, file, header, ask: plan }, transfer: [] };
-    const p = await decodeSVG(file, header);
-    const ask = { ...plan, w: p.w, h: p.h, fileW: header.w, fileH: header.h, space: p.space };
-    return {
-      message: { type: 'call', id, name: 'open', ask: JSON.stringify(ask), bytes: p.bytes },
-      transfer: [p.bytes.buffer],
-    };
+    const pictures: Picture[] = [];
+    for (const f of open.files) pictures.push(f.header.format === 'svg' ? { name: f.name, header: f.header, pixels: await decodeSVG(f.file, f.header) } : f);
+    const transfer = pictures.flatMap((p) => ('pixels' in p ? [p.pixels.bytes.buffer] : []));
+    return { message: { type: 'open', id, pictures, ask: open.plan }, transfer };
   };
 }
 

@@ -5,8 +5,8 @@ import type { Failure, Header } from './wire.gen';
 export type ToWorker =
   | { type: 'start'; module: WebAssembly.Module }
   | { type: 'call'; id: number; name: string; ask: string; bytes: Uint8Array | null }
-  /** Decode a raster file, then make the call with its pixels. */
-  | { type: 'open'; id: number; file: Blob; header: Header; ask: OpenPlan }
+  /** Decode what is still a file, then make the call with the pixels. */
+  | { type: 'open'; id: number; pictures: Picture[]; ask: OpenPlan }
   | { type: 'stop'; id: number };
 
 /** From the worker to the page. */
@@ -23,6 +23,9 @@ export interface OpenPlan {
   fileName: string;
   ground: 'auto' | 'clear' | 'paper' | 'none';
 }
+
+/** One picture to open: a raster file, or the pixels of an SVG, which only the page can draw. */
+export type Picture = { name: string; header: Header } & ({ file: Blob } | { pixels: Pixels });
 
 /** Pixels of a drawing at the working size: RGBA, straight alpha. */
 export interface Pixels {

@@ -292,7 +292,15 @@ export interface Header {
   workH: number;
 }
 
-/** OpenAsk comes with the pixels (RGBA, straight alpha, 4*W*H bytes). */
+/** SecondPicture is the other half of a drawing brought as lines and colours. It comes at the working raster of the first. */
+export interface SecondPicture {
+  fileName: string;
+  fileW: number;
+  fileH: number;
+  space: string;
+}
+
+/** OpenAsk comes with the pixels (RGBA, straight alpha, 4*W*H bytes), or with those of two pictures, one after the other. */
 export interface OpenAsk {
   id: string;
   fileName: string;
@@ -302,6 +310,8 @@ export interface OpenAsk {
   fileH: number;
   space: string;
   ground: GroundChoice;
+  /** Second is there when lines and colours come apart, in either order. */
+  second?: SecondPicture;
 }
 
 /** Opened is what the engine made of a drawing, and what it proposes. */
@@ -318,8 +328,9 @@ export interface Opened {
   /** Suggested is the number of enamels the drawing has, and why. */
   suggested: number;
   reason: string;
-  /** Lined is true when dark line work was found and turned to metal. */
+  /** Lined is true when dark line work was found and turned to metal, and Layers when the lines came on a picture of their own. */
   lined: boolean;
+  layers: boolean;
   notes: string[];
   /** Design is a design ready to be shown: count, recipes, size and making proposed. */
   design: Design;

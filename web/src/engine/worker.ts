@@ -2,7 +2,7 @@
 import '../../../.build/wasm_exec.js';
 import { decodeRaster } from './decode';
 import { EngineError } from './errors';
-import type { FromWorker, OpenPlan, Pixels, ToWorker } from './protocol';
+import type { FromWorker, OpenPlan, Picture, Pixels, ToWorker } from './protocol';
 import type { Failure, OpenAsk } from './wire.gen';
 
 interface EngineReply {
@@ -37,7 +37,7 @@ scope.addEventListener('message', ({ data }) => {
       void answer(data.id, () => ask(data.id, data.name, data.ask, data.bytes));
       break;
     case 'open':
-      void answer(data.id, async () => open(data.id, await decodeRaster(data.file, data.header), data.header, data.ask));
+      void answer(data.id, () => open(data.id, data.pictures, data.ask));
       break;
     case 'stop':
       stops.add(data.id);
@@ -62,9 +62,22 @@ function ask(id: number, name: string, text: string, bytes: Uint8Array | null): 
   });
 }
 
-function open(id: number, pixels: Pixels, file: { w: number; h: number }, plan: OpenPlan): Promise<EngineReply> {
-  const request: OpenAsk = { ...plan, w: pixels.w, h: pixels.h, fileW: file.w, fileH: file.h, space: pixels.space };
-  return ask(id, 'open', JSON.stringify(request), pixels.bytes);
+async function open(id: number, pictures: Picture[], plan: OpenPlan): Promise<EngineReply> {
+  const all: Pixels[] = [];
+  for (const p of pictures) all.push('pixels' in p ? p.pixels : await decodeRaster(p.file, p.header));
+  const [first, second] = all;
+  const [a, b] = pictures;
+  if (!first || !a) throw new Error('nothing to open');
+  const request: OpenAsk = { ...plan, w: first.w, h: first.h, fileW: a.header.w, fileH: a.header.h, space: first.space };
+  if (second && b) request.second = { fileName: b.name, fileW: b.header.w, fileH: b.header.h, space: second.space };
+  return ask(id, 'open', JSON.stringify(request), second ? joined(first.bytes, second.bytes) : first.bytes);
+}
+
+function joined(a: Uint8Array, b: Uint8Array): Uint8Array {
+  const both = new Uint8Array(a.length + b.length);
+  both.set(a);
+  both.set(b, a.length);
+  return both;
 }
 
 async function answer(id: number, work: () => Promise<EngineReply | undefined>): Promise<void> {

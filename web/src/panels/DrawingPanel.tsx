@@ -29,6 +29,9 @@ export function DrawingPanel(p: DrawingProps) {
           <p>
             {o.groundNote} {o.ground === 'paper' ? <Swatch rgb={o.groundRGB} label="the paper colour" /> : null}
           </p>
+          {o.lined && !o.layers ? (
+            <p class="quiet">Lines on a layer of their own? Export lines and colours as two pictures of one size and bring both at once: then the metal is known, not guessed.</p>
+          ) : null}
           <ul class="notes">{o.notes.map((n) => <li key={n}>{n}</li>)}</ul>
         </>
       ) : null}

@@ -1,6 +1,6 @@
 // Asks the engine for what the project needs, newest wish first.
 import { effect, untracked } from '@preact/signals';
-import type { Engine } from '../engine/client';
+import type { Engine, NamedFile } from '../engine/client';
 import type { Opened, Project, View } from '../engine/wire.gen';
 import { askChoices } from './choices';
 import { atHand } from './desk';
@@ -135,16 +135,17 @@ async function quietly<T>(p: Project, call: (e: Engine, p: Project) => Promise<T
   }
 }
 
-/** Opens a file onto the sheet; when it is refused, what was open stays. */
-export async function open(file: Blob, name: string, as?: string): Promise<boolean> {
+/** Opens a file onto the sheet, or two that are the lines and the colours of one
+ * drawing; when they are refused, what was open stays. */
+export async function open(files: readonly [NamedFile, NamedFile?], as?: string): Promise<boolean> {
   if (!engine) return false;
   s.note.value = undefined;
   const stopper = new AbortController();
-  const doing = `Opening ${name}`;
+  const doing = `Opening ${files[0].name}`;
   const stop = () => stopper.abort();
   s.work.value = { doing, share: 0, stop };
   try {
-    const o = await engine.openFile(file, name, 'auto', { signal: stopper.signal, onProgress: report(doing, stop) });
+    const o = await engine.openFiles(files, 'auto', { signal: stopper.signal, onProgress: report(doing, stop) });
     s.opened.value = { ...s.opened.value, [o.drawing]: o };
     place(o, as);
     if (as === undefined && o.notes.length > 0) s.tell(`${o.design.name} is on the sheet.`, o.notes.join(' '));

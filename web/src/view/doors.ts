@@ -19,7 +19,7 @@ export async function openDemo(demo: Demo): Promise<void> {
     tell(`The example "${DEMOS[demo]}" did not come.`, 'Choose a drawing of your own, or load the page again.');
     return;
   }
-  await open(new Blob([await got.arrayBuffer()], { type: 'image/svg+xml' }), name, DEMOS[demo]);
+  await open([{ file: new Blob([await got.arrayBuffer()], { type: 'image/svg+xml' }), name }], DEMOS[demo]);
 }
 
 /** A list lands under Colours, wherever on the page it was let go. */
@@ -28,12 +28,16 @@ function showNews(): void {
   document.querySelector('.list-news')?.scrollIntoView({ block: 'center' });
 }
 
+/** One picture is a drawing; two together are its lines and its colours. */
 export function openFirst(files: FileList | null | undefined): void {
-  const file = files?.[0];
-  if (!file) return;
-  if (isList(file.name)) void bringList(file, file.name).then(showNews);
-  else void open(file, file.name);
+  const [first, second, more] = [...(files ?? [])];
+  if (!first) return;
+  if (isList(first.name)) void bringList(first, first.name).then(showNews);
+  else if (more) tell('These are more than two pictures.', 'Bring one drawing, or its lines and its colours as two pictures.');
+  else void open(second ? [named(first), named(second)] : [named(first)]);
 }
+
+const named = (file: File) => ({ file, name: file.name });
 
 /** Paste by button: browsers ask the person first, and some do not offer it at all. */
 export async function pasteNow(): Promise<void> {
@@ -41,7 +45,7 @@ export async function pasteNow(): Promise<void> {
     for (const item of await navigator.clipboard.read()) {
       const type = item.types.find((t) => t.startsWith('image/'));
       if (type) {
-        await open(await item.getType(type), `pasted.${type.slice(6).replace(/\+.*/, '')}`);
+        await open([{ file: await item.getType(type), name: `pasted.${type.slice(6).replace(/\+.*/, '')}` }]);
         return;
       }
     }

@@ -18,7 +18,7 @@ export function Doors({ onFiles, onPaste, onDemo }: DoorsProps) {
   };
   return (
     <div class="doors">
-      <input ref={file} class="unseen" type="file" accept={KINDS} tabIndex={-1} aria-label="Drawing file" onChange={took} />
+      <input ref={file} class="unseen" type="file" multiple accept={KINDS} tabIndex={-1} aria-label="Drawing file" onChange={took} />
       <input ref={shot} class="unseen" type="file" accept="image/*" capture="environment" tabIndex={-1} aria-label="Photograph of a drawing" onChange={took} />
       <button type="button" class="door first" onClick={() => file.current?.click()}>Choose drawing</button>
       <button type="button" class="door" onClick={onPaste}>Paste</button>

@@ -107,11 +107,16 @@ export class Driver {
 
   /** Drops bytes under a name. */
   dropBytes(bytes, name) {
-    return this.evaluate(dropFile, { base64: Buffer.from(bytes).toString('base64'), name, type: TYPES[extname(name)] ?? '' });
+    return this.evaluate(dropFile, named(bytes, name));
+  }
+
+  /** Drops several files at once, each [bytes, name]. */
+  dropTogether(...files) {
+    return this.evaluate(dropFile, ...files.map(([bytes, name]) => named(bytes, name)));
   }
 
   fileIn(path, name) {
-    return { base64: readFileSync(path).toString('base64'), name, type: TYPES[extname(name)] ?? '' };
+    return named(readFileSync(path), name);
   }
 
   viewport(w, h, scale = 1) {
@@ -160,10 +165,17 @@ function place(selector, name) {
   return undefined;
 }
 
-function dropFile({ base64, name, type }) {
-  const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+/** A file as the page can make it. */
+function named(bytes, name) {
+  return { base64: Buffer.from(bytes).toString('base64'), name, type: TYPES[extname(name)] ?? '' };
+}
+
+function dropFile(...files) {
   const data = new DataTransfer();
-  data.items.add(new File([bytes], name, { type }));
+  for (const { base64, name, type } of files) {
+    const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+    data.items.add(new File([bytes], name, { type }));
+  }
   const at = document.elementFromPoint(innerWidth / 2, innerHeight / 2) ?? document.body;
   for (const kind of ['dragenter', 'dragover', 'drop']) {
     at.dispatchEvent(new DragEvent(kind, { dataTransfer: data, bubbles: true, cancelable: true }));

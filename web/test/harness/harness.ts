@@ -25,7 +25,7 @@ async function open(base64: string, name: string, ground: GroundChoice = 'auto')
 
 async function openBlob(file: Blob, name: string, ground: GroundChoice = 'auto') {
   try {
-    return { opened: await engine.openFile(file, name, ground) };
+    return { opened: await engine.openFiles([{ file, name }], ground) };
   } catch (err) {
     return { failure: said(err) };
   }

@@ -198,7 +198,7 @@ describe('the queue', () => {
         told = Math.max(told, share);
         stop.abort();
       };
-      const kind = await harness.engine.openFile(file, 'lighthouse.svg', 'auto', { signal: stop.signal, onProgress }).then(() => 'answered', (e) => e.kind);
+      const kind = await harness.engine.openFiles([{ file, name: 'lighthouse.svg' }], 'auto', { signal: stop.signal, onProgress }).then(() => 'answered', (e) => e.kind);
       return { kind, told };
     }, base64(join(drawings, 'demo/lighthouse.svg')));
     assert.ok(told > 0 && told < 1, `was told of progress (${told})`);
