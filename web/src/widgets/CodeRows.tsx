@@ -119,19 +119,17 @@ export function Pair({ own, other }: { own: RGB8; other: RGB8 | undefined }) {
 /** What all codes are near to, in numbers, for those who ask. */
 export function CodeNumbers({ codes }: { codes: Codes }) {
   return (
-    <div class="scroll">
-      <table>
-        <thead><tr><th scope="col">colour</th><th scope="col">nearest codes, ΔE00</th></tr></thead>
-        <tbody>
-          {codes.rows.map((r) => (
-            <tr key={r.flat}>
-              <th scope="row">{r.name}</th>
-              <td>{r.nearest.map((m) => `${m.entry.code} ${m.de.toFixed(1)}`).join(' · ')}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <table class="code-numbers">
+      <thead><tr><th scope="col">colour</th><th scope="col">nearest codes, ΔE00</th></tr></thead>
+      <tbody>
+        {codes.rows.map((r) => (
+          <tr key={r.flat}>
+            <th scope="row">{r.name}</th>
+            <td>{r.nearest.map((m) => <span key={m.index}>{m.entry.code} {m.de.toFixed(1)}</span>)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
 

@@ -134,7 +134,7 @@ function LineFaults({ problems, more, open }: { problems: readonly LineProblem[]
   return (
     <details class="more" open={open}>
       <summary>{n === 1 ? 'One line' : `${n} lines`} to look at</summary>
-      <ol class="line-faults">
+      <ol class="line-faults" tabIndex={0} aria-label="What is wrong, line by line">
         {problems.map((f, i) => (
           <li key={i}>
             <span class="line-place">{placeWords(f)}{f.kept ? ' · kept' : ''}</span>

@@ -93,6 +93,24 @@ describe('a maker’s colour list', () => {
   });
 });
 
+describe('the list in use', () => {
+  for (const [scheme, w, h] of [['light', 390, 844], ['dark', 1440, 900]]) {
+    it(`fits everybody, ${scheme}, ${w} px wide`, async () => {
+      await d.scheme(scheme);
+      await d.viewport(w, h);
+      await choose('nasty.csv');
+      await rows();
+      await take(1, 'Code and colour');
+      await d.evaluate(() => {
+        for (const el of document.querySelectorAll('.maker-list details')) el.open = true;
+      });
+      assert.deepEqual(await d.unfit(), []);
+      const over = await d.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      assert.ok(over <= 0, `${over} px stick out sideways`);
+    });
+  }
+});
+
 describe('a code', () => {
   beforeEach(async () => {
     await choose('skerry.csv');
