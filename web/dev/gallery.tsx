@@ -16,7 +16,7 @@ import { thumbs } from '../src/state/thumbs';
 import { applyTheme, theme } from '../src/state/theme';
 import { App } from '../src/view/App';
 import { MakerList } from '../src/widgets/MakerList';
-import { BUYS, CHECK, CHOICES, FLATS, HELLO, OPENED, TRUE_SIZE } from './canned/answers';
+import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED, TRUE_SIZE } from './canned/answers';
 import { MAKER } from './canned/codes';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { BLANK, DESIGN, LIST } from './canned/project';
@@ -26,7 +26,7 @@ const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colou
 
 const PANELS: Record<string, () => ComponentChildren> = {
   drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" fileName="lighthouse.svg" onGround={idle} />,
-  colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} />,
+  colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
     <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
       onLimits={idle} onUsualLimits={idle} onRecipes={idle} onFinding={idle} />

@@ -1,5 +1,5 @@
 // Answers as the engine would give them, for panels and the sheet shown alone.
-import type { Buys, Check, Choice, Choices, Finding, Flat, Hello, Length, Line, Opened, Plating, RGB8, TrueSize } from '../../src/engine/wire.gen';
+import type { Buys, Check, Choice, Choices, Finding, Flat, Hello, Length, Line, Next, Opened, Plating, RGB8, TrueSize } from '../../src/engine/wire.gen';
 import { rgbOf } from '../../src/state/project';
 import { BLANK, DESIGN } from './project';
 
@@ -17,6 +17,11 @@ export const FLATS: Flat[] = [
   flat(4, 'lamp yellow', '#f0bd3c', 0.06),
   flat(5, 'ink', '#20222a', 0.14, 'metal'),
 ];
+
+export const NEXT: Next = {
+  joining: { goes: 4, keep: 2, becomes: { r: 0xf3, g: 0xea, b: 0xd3 }, share: 0.06, shift: 31 },
+  words: 'One enamel fewer: lamp yellow joins cream; 6.0 % of the pin becomes another colour.',
+};
 
 const length = (mm: number): Length => ({
   mm, inches: mm / 25.4, inMM: `${mm} mm`, inInches: `${(mm / 25.4).toFixed(2)} in`,

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Buys, Flat, FlatCode, Plating } from '../engine/wire.gen';
+import type { Buys, Flat, FlatCode, Joining, Next, Plating } from '../engine/wire.gen';
 import { Section, Swatch, Why } from '../widgets/basic';
 import { BuysChart } from '../widgets/BuysChart';
 import { look } from '../widgets/look';
@@ -14,11 +14,16 @@ export interface ColoursProps {
   most: number;
   buys: Buys | undefined;
   fewer: boolean;
+  /** What goes with one enamel fewer, and whether it is marked on the pin. */
+  next: Next | undefined;
+  marking: boolean;
   open?: boolean;
   /** The maker's colour list. */
   maker?: ComponentChildren;
   onCount: (n: number) => void;
   onFlat: (id: number) => void;
+  onMark: (on: boolean) => void;
+  onApart: (j: Joining) => void;
 }
 
 export function ColoursPanel(p: ColoursProps) {
@@ -39,6 +44,7 @@ export function ColoursPanel(p: ColoursProps) {
           </li>
         ))}
       </ul>
+      {p.next ? <WhatGoes {...p} next={p.next} /> : null}
       {p.maker}
       {p.buys ? <WhatItBuys buys={p.buys} asked={p.asked} onCount={p.onCount} /> : <p class="hint">Counting what each colour buys …</p>}
       <p class="hint">Screen colours are a guide only: light, plating and firing shift them.</p>
@@ -61,6 +67,24 @@ function CountRail(p: { asked: number; most: number; included: number | undefine
         ))}
       </div>
     </fieldset>
+  );
+}
+
+/** Which two colours join when one enamel fewer is asked for. */
+function WhatGoes({ next, flats, marking, onMark, onApart }: ColoursProps & { next: Next }) {
+  const { joining } = next;
+  const goes = flats.find((f) => f.id === joining.goes);
+  return (
+    <div class="goes">
+      <p>
+        {goes ? <><Swatch rgb={goes.rgb} /> <span aria-hidden="true">→</span> <Swatch rgb={joining.becomes} /></> : null} {next.words}
+      </p>
+      <p class="two">
+        <button type="button" class="plain" aria-pressed={marking} onClick={() => onMark(!marking)}>{marking ? 'Hide where' : 'Show where'}</button>
+        <button type="button" class="plain" onClick={() => onApart(joining)}>Keep these two apart</button>
+      </p>
+      <Why><p>The change is CIEDE2000 {joining.shift.toFixed(1)} from the colour that goes to the one it becomes. Steps of one soft gradient join first, then what an artist would hardly count, then whatever loses least: the distance between two colours, weighed by the roots of their areas so that a small accent outlives a shade of a large area. Colours that you keep or hold apart never join.</p></Why>
+    </div>
   );
 }
 

@@ -43,12 +43,16 @@ export function follow(): () => void {
     const p = s.asked.value;
     const wantBack = s.turned.value;
     const wantBrought = s.holding.value;
+    // Only a pin that was measured is known to have a colour that may go.
+    const seen = s.shown.value;
+    const wantLost = s.marking.value && seen !== undefined && seen.project === p && seen.check.next !== undefined;
     if (!p || !drawingOf(p)) return;
     untracked(() => {
       if (measured?.project !== p) void check(p);
       if (struck?.project !== p) void picture(p, 'struck');
       if (wantBack && s.back.value?.project !== p) void picture(p, 'back');
       if (wantBrought && s.brought.value?.project !== p) void picture(p, 'drawing');
+      if (wantLost && s.lost.value?.project !== p) void picture(p, 'next');
       clearTimeout(timer);
       timer = setTimeout(() => {
         void askBuys(p);
@@ -86,6 +90,7 @@ async function picture(p: Project, view: View): Promise<void> {
   const drawn = { project: got.project, view, shot: { picture: got.value.answer, pixels } };
   if (view === 'back') s.back.value = drawn;
   else if (view === 'drawing') s.brought.value = drawn;
+  else if (view === 'next') s.lost.value = drawn;
   else {
     struck = drawn;
     settle();

@@ -54,6 +54,8 @@ export const shown = signal<Shown | undefined>(undefined);
 export const front = signal<Drawn | undefined>(undefined);
 export const back = signal<Drawn | undefined>(undefined);
 export const brought = signal<Drawn | undefined>(undefined);
+/** Where a colour would be lost with one enamel fewer. */
+export const lost = signal<Drawn | undefined>(undefined);
 export const buys = signal<{ project: Project; buys: Buys } | undefined>(undefined);
 export const opened = signal<OpenedBy>({});
 export const note = signal<Note | undefined>(undefined);
@@ -61,6 +63,8 @@ export const work = signal<Work | undefined>(undefined);
 export const engineState = signal<EngineState>('starting');
 export const turned = signal(false);
 export const holding = signal(false);
+/** True while the colour that goes next is marked on the pin. */
+export const marking = signal(false);
 export const spot = signal<Spot | undefined>(undefined);
 export const said = signal('');
 

@@ -2,7 +2,7 @@
 import { chooseGround } from '../state/ask';
 import { bounds } from '../state/bounds';
 import { choices } from '../state/choices';
-import { designOf, priceListOf, withDesign, withPriceList, withSize, withVersion } from '../state/project';
+import { designOf, priceListOf, withDesign, withEdit, withPriceList, withSize, withVersion } from '../state/project';
 import { matched, perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
 import { thumbs } from '../state/thumbs';
@@ -60,6 +60,9 @@ export function Column() {
         <>
           <ColoursPanel
             codes={check?.flats.codes} maker={<Maker />}
+            next={s.behind.value ? undefined : check?.next} marking={s.marking.value}
+            onMark={(on) => { s.marking.value = on; if (on) { s.turned.value = false; toSheet(); } }}
+            onApart={(j) => s.change((p) => withEdit(p, { op: 'apart', flat: j.goes, with: j.keep }), 'Kept two colours apart')}
             open={ROOMY}
             flats={check?.flats.flats ?? []} plating={s.plating.value} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}
             fewer={!s.behind.value && check !== undefined && check.flats.count < d.colours}

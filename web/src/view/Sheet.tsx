@@ -34,8 +34,15 @@ const dragFactor = computed(() => {
   return from && to ? to / from : 1;
 });
 
+/** The mark of what goes next, while it is asked for and is that of the pin shown. */
+const lost = computed(() => (s.marking.value && !s.holding.value && s.lost.value?.project === s.shown.value?.project ? s.lost.value : undefined));
+
 /** Under the twin: its rule, its words and air, px. */
 const TWIN_FOOT = 64;
+
+/** Room kept for a twin whose size is not known yet, px: what a usual pin takes,
+ * so that nothing moves when it comes; a narrow sheet gives all it may. */
+const UNKNOWN_TWIN = { w: Infinity, h: 144 };
 
 /** Dragging goes in steps of a tenth of a millimetre; what is typed is kept finer. */
 const DRAGGED = 10;
@@ -70,14 +77,14 @@ export function Sheet() {
   const { ref, room } = useRoom<HTMLDivElement>();
   const check = s.shown.value?.check;
   const shot = s.front.value?.shot;
-  const twin = twinSize(shot, check, perMM.value, factor.value) ?? { w: 0, h: 0 };
+  const twin = twinSize(shot, check, perMM.value, factor.value) ?? UNKNOWN_TWIN;
   return (
     <section class="sheet" aria-label="The sheet">
       <Tools />
       <Doors onFiles={openFirst} onPaste={() => void pasteNow()} onDemo={(d) => void openDemo(d)} />
       <div class="stage" ref={ref}>
         <Stage
-          room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value}
+          room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value} lost={lost.value}
           turned={s.turned.value} holding={s.holding.value} dragFactor={dragFactor.value} factor={factor.value}
           spot={s.spot.value} name={s.shownDesign.value?.name ?? 'The pin'}
           plating={s.plating.value} twin={{ w: twin.w, h: twin.h + TWIN_FOOT }}

@@ -17,6 +17,8 @@ export interface StageProps {
   front: Drawn | undefined;
   back: Drawn | undefined;
   brought: Drawn | undefined;
+  /** Where a colour would be lost, laid over the pin. */
+  lost: Drawn | undefined;
   turned: boolean;
   holding: boolean;
   /** Asked-for size over the size at the start of the drag; 1 when none. */
@@ -91,6 +93,11 @@ export function Stage(p: StageProps) {
           {p.front && map && p.brought ? (
             <div class={p.holding ? 'pin brought seen' : 'pin brought'} style={css(over(p.front, map, box, p.brought))} aria-hidden={!p.holding}>
               <Canvas shot={p.brought.shot} label="The drawing as brought" />
+            </div>
+          ) : null}
+          {p.front && map && p.lost ? (
+            <div class="pin lost" style={css(over(p.front, map, box, p.lost))}>
+              <Canvas shot={p.lost.shot} label="Where a colour would be lost, hatched" />
             </div>
           ) : null}
           <button type="button" class="pin-touch" style={css(box)} tabIndex={p.turned ? -1 : 0}

@@ -125,7 +125,7 @@ describe('the size', () => {
   it('typed in inches is taken as inches', async () => {
     await d.click('.dim-label.w button');
     await d.type('.dim-label.w input', '1.5 in');
-    await d.waitFor(() => /38\.1\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
+    await d.waitFor(() => /38\.1\s×/.test(document.querySelector('.title-block')?.textContent ?? ''));
   });
 
   it('dragged by an arrowhead becomes another, and one undo takes it back', async () => {
@@ -276,3 +276,20 @@ function inkOf(selector) {
   }
   return n / all;
 }
+
+describe('the colour that goes next', () => {
+  it('is said, marked on the pin, and held apart when told', async () => {
+    await section(d, 'colours');
+    await d.waitForText('One enamel fewer', '#colours .goes');
+    const said = await d.read('#colours .goes p');
+    await d.click('#colours .goes button', 'Show where');
+    await d.waitFor(() => document.querySelector('.pin.lost canvas')?.width > 100);
+    assert.ok((await d.evaluate(inkOf, '.pin.lost canvas')) > 0.003, 'something is marked');
+    await d.click('#colours .goes button', 'Hide where');
+    await d.waitFor(() => !document.querySelector('.pin.lost'));
+    await d.click('#colours .goes button', 'Keep these two apart');
+    await d.waitFor((was) => { const now = document.querySelector('#colours .goes p')?.textContent.trim(); return now && now !== was; }, said);
+    await d.press('Control+z');
+    await d.waitForText(said.slice(-40), '#colours .goes');
+  });
+});
