@@ -1,7 +1,5 @@
 package mask
 
-import "sort"
-
 // Run is a stretch X0..X1-1 of one row with one label, and the component it
 // belongs to.
 type Run struct {
@@ -25,22 +23,30 @@ type Components struct {
 // Connect finds the connected parts of equal labels: through corners too where
 // eight is true for the label, through sides only elsewhere.
 func Connect(label []uint8, w, h int, eight *[256]bool) *Components {
-	c := &Components{W: w, H: h, Row: make([]int32, h+1)}
-	var parent []int32
-	for y := 0; y < h; y++ {
-		c.Row[y] = int32(len(c.Runs))
-		c.addRow(label[y*w : y*w+w])
-		for int32(len(parent)) < int32(len(c.Runs)) {
-			parent = append(parent, int32(len(parent)))
-		}
-		if y > 0 {
-			c.join(y, parent, eight)
-		}
+	c := runsOf(label, w, h)
+	parent := make([]int32, len(c.Runs))
+	for i := range parent {
+		parent[i] = int32(i)
 	}
-	c.Row[h] = int32(len(c.Runs))
+	for y := 1; y < h; y++ {
+		c.join(y, parent, eight)
+	}
 	c.number(parent)
 	return c
 }
+
+// runsOf lists the runs of a raster, not yet put together.
+func runsOf(label []uint8, w, h int) *Components {
+	c := &Components{W: w, H: h, Row: make([]int32, h+1)}
+	for y := 0; y < h; y++ {
+		c.Row[y] = int32(len(c.Runs))
+		c.addRow(label[y*w : y*w+w])
+	}
+	c.Row[h] = int32(len(c.Runs))
+	return c
+}
+
+func (c *Components) row(y int) []Run { return c.Runs[c.Row[y]:c.Row[y+1]] }
 
 func (c *Components) addRow(line []uint8) {
 	for x0 := 0; x0 < len(line); {
@@ -56,7 +62,7 @@ func (c *Components) addRow(line []uint8) {
 // join unites the runs of row y with those above that touch them.
 func (c *Components) join(y int, parent []int32, eight *[256]bool) {
 	a, aEnd := c.Row[y-1], c.Row[y]
-	for b := aEnd; b < int32(len(c.Runs)); b++ {
+	for b := aEnd; b < c.Row[y+1]; b++ {
 		rb := &c.Runs[b]
 		for a < aEnd-1 && c.Runs[a].X1 < rb.X0 {
 			a++
@@ -88,9 +94,15 @@ func (c *Components) number(parent []int32) {
 
 // At returns the part that pixel (x, y) belongs to.
 func (c *Components) At(x, y int) int32 {
-	row := c.Runs[c.Row[y]:c.Row[y+1]]
-	i := sort.Search(len(row), func(i int) bool { return int(row[i].X1) > x })
-	return row[i].Comp
+	lo, hi := c.Row[y], c.Row[y+1]-1
+	for lo < hi {
+		if mid := (lo + hi) / 2; int(c.Runs[mid].X1) > x {
+			hi = mid
+		} else {
+			lo = mid + 1
+		}
+	}
+	return c.Runs[lo].Comp
 }
 
 func root(parent []int32, i int32) int32 {

@@ -80,26 +80,30 @@ func TestLocalThicknessIsThatOfTheReference(t *testing.T) {
 	}
 }
 
-// slowOther looks at every pixel, and at the rim of pixels off the raster.
-func slowOther(label []uint8, w, h, x, y int) int32 {
-	best := int32(math.MaxInt32)
-	for v := -1; v <= h; v++ {
-		for u := -1; u <= w; u++ {
+// slowOther looks at every pixel, and at the rim of pixels off the raster. Of
+// several equally near, the leftmost counts, and of those the uppermost.
+func slowOther(label []uint8, w, h, x, y int) (best int32, sx, sy int) {
+	best = math.MaxInt32
+	for u := -1; u <= w; u++ {
+		for v := -1; v <= h; v++ {
 			off := u < 0 || v < 0 || u >= w || v >= h
-			if off || label[v*w+u] != label[y*w+x] {
-				best = min(best, int32((u-x)*(u-x)+(v-y)*(v-y)))
+			if d := int32((u-x)*(u-x) + (v-y)*(v-y)); d < best && (off || label[v*w+u] != label[y*w+x]) {
+				best, sx, sy = d, u, v
 			}
 		}
 	}
-	return best
+	return best, sx, sy
 }
 
 func TestDistancesOfAllLabelsAtOnce(t *testing.T) {
 	const seed = 41
 	t.Logf("seed %d", seed)
 	rnd := rand.New(rand.NewPCG(seed, 0))
-	for range 60 {
+	for n := range 200 {
 		w, h := 1+rnd.IntN(24), 1+rnd.IntN(24)
+		if n%20 == 0 {
+			w = 90 // more columns than a word has bits
+		}
 		label := patches(rnd, w, h)
 		skip := &[256]bool{2: true}
 		f := Others(label, w, h, skip)
@@ -109,11 +113,47 @@ func TestDistancesOfAllLabelsAtOnce(t *testing.T) {
 				continue
 			}
 			x, y := i%w, i/w
-			require.Equal(t, slowOther(label, w, h, x, y), f.D2[i])
+			d2, wantX, wantY := slowOther(label, w, h, x, y)
+			require.Equal(t, d2, f.D2[i])
 			sx, sy := f.Site(x, y)
-			require.Equal(t, f.D2[i], int32((sx-x)*(sx-x)+(sy-y)*(sy-y)), "the site is as far as said")
-			if sx >= 0 && sy >= 0 && sx < w && sy < h {
-				require.NotEqual(t, l, label[sy*w+sx])
+			require.Equal(t, [2]int{wantX, wantY}, [2]int{sx, sy}, "(%d,%d) of %d x %d", x, y, w, h)
+		}
+	}
+}
+
+// slowNearest looks at every site, with the same choice as slowOther.
+func slowNearest(site []bool, w, h, x, y int) (best int32, sx, sy int) {
+	best = math.MaxInt32
+	for u := range w {
+		for v := range h {
+			if d := int32((u-x)*(u-x) + (v-y)*(v-y)); d < best && site[v*w+u] {
+				best, sx, sy = d, u, v
+			}
+		}
+	}
+	return best, sx, sy
+}
+
+// Towards the middle of a round area the places nearest to one pixel of its
+// edge come to be less than a pixel wide, and miss a row here and there.
+func TestDistancesInRoundAreas(t *testing.T) {
+	const seed, w, h = 46, 64, 64
+	t.Logf("seed %d", seed)
+	rnd := rand.New(rand.NewPCG(seed, 0))
+	for range 3 {
+		cx, cy, r := 30+4*rnd.Float64(), 30+4*rnd.Float64(), 22+8*rnd.Float64()
+		label := make([]uint8, w*h)
+		for i := range label {
+			if math.Hypot(float64(i%w)-cx, float64(i/w)-cy) < r {
+				label[i] = 1
+			}
+		}
+		f := Others(label, w, h, skipZero)
+		for i, l := range label {
+			if l == 1 {
+				_, wantX, wantY := slowOther(label, w, h, i%w, i/w)
+				sx, sy := f.Site(i%w, i/w)
+				require.Equal(t, [2]int{wantX, wantY}, [2]int{sx, sy}, "(%d,%d)", i%w, i/w)
 			}
 		}
 	}
@@ -123,41 +163,43 @@ func TestNearestSite(t *testing.T) {
 	const seed = 42
 	t.Logf("seed %d", seed)
 	rnd := rand.New(rand.NewPCG(seed, 0))
-	for range 60 {
+	for n := range 200 {
 		w, h := 1+rnd.IntN(20), 1+rnd.IntN(20)
 		site := make([]bool, w*h)
 		for range 1 + rnd.IntN(4) {
 			site[rnd.IntN(w*h)] = true
 		}
+		if n%2 == 0 { // a line, whose pixels lie side by side
+			y := rnd.IntN(h)
+			for x := rnd.IntN(w); x < w; x++ {
+				site[y*w+x] = true
+			}
+		}
 		f, ok := Nearest(site, w, h)
 		require.True(t, ok)
 		for i := range site {
-			best := int32(math.MaxInt32)
-			for k, s := range site {
-				if s {
-					dx, dy := i%w-k%w, i/w-k/w
-					best = min(best, int32(dx*dx+dy*dy))
-				}
-			}
-			require.Equal(t, best, f.D2[i])
-			sx, sy := f.Site(i%w, i/w)
-			require.True(t, site[sy*w+sx])
+			x, y := i%w, i/w
+			d2, wantX, wantY := slowNearest(site, w, h, x, y)
+			require.Equal(t, d2, f.D2[i])
+			sx, sy := f.Site(x, y)
+			require.Equal(t, [2]int{wantX, wantY}, [2]int{sx, sy}, "(%d,%d) of %d x %d", x, y, w, h)
 		}
 	}
 	_, ok := Nearest(make([]bool, 6), 3, 2)
 	require.False(t, ok)
 }
 
-// patches are a few overlapping rectangles of labels 0..3.
+// patches are a few overlapping rectangles and discs of labels 0..3.
 func patches(rnd *rand.Rand, w, h int) []uint8 {
 	label := make([]uint8, w*h)
 	for range 6 {
 		x0, y0 := rnd.IntN(w), rnd.IntN(h)
 		x1, y1 := x0+1+rnd.IntN(w), y0+1+rnd.IntN(h)
-		l := uint8(rnd.IntN(4))
-		for y := y0; y < min(y1, h); y++ {
-			for x := x0; x < min(x1, w); x++ {
-				label[y*w+x] = l
+		l, r, round := uint8(rnd.IntN(4)), 1+rnd.IntN(w), rnd.IntN(2) == 0
+		for i := range label {
+			x, y := i%w, i/w
+			if round && (x-x0)*(x-x0)+(y-y0)*(y-y0) < r*r || !round && x >= x0 && x < x1 && y >= y0 && y < y1 {
+				label[i] = l
 			}
 		}
 	}

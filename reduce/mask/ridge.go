@@ -1,5 +1,7 @@
 package mask
 
+import "math"
+
 // RidgePoint is a pixel on the centreline of its label, with the two sites, on
 // opposite sides, that lie nearest.
 type RidgePoint struct {
@@ -14,117 +16,191 @@ type RidgePoint struct {
 // 180, the bisector of a right corner 90, a taper that matters more than 140.
 const narrowestCos2 = 1.0 / 16
 
-// Ridge finds the centrelines of all labels at once: pixels whose nearest
-// sites and a neighbour's lie on opposite sides (the integer medial axis of
-// Hesselink and Roerdink 2008, kept by angle), brought down to lines one pixel
-// wide. skip must be the table the field was made with.
-func Ridge(label []uint8, f *Field, skip *[256]bool) []RidgePoint {
-	r := &ridger{f: f, label: label, at: make([]int32, len(label))}
-	for y := 0; y < f.H; y++ {
-		r.row(y, skip)
-	}
-	thin(r.points, r.at, f.W, f.H)
-	kept := r.points[:0]
-	for _, p := range r.points {
-		if r.at[int(p.Y)*f.W+int(p.X)] > 0 {
-			kept = append(kept, p)
+// Ridge finds the centrelines of all labels at once, in reading order: pixels
+// whose nearest sites and a neighbour's lie on opposite sides (the integer
+// medial axis of Hesselink and Roerdink 2008, kept by angle), brought down to
+// lines one pixel wide. Labels for which skip is true are left out, though
+// they are sites for the rest. c holds the runs of label.
+func Ridge(label []uint8, c *Components, skip *[256]bool) []RidgePoint {
+	r := &ridger{label: label, w: c.W, h: c.H, last: make([]int32, 2*c.W)}
+	k := newColumns(c, skip, true)
+	here, under := newEnvelope(k), newEnvelope(k)
+	for y := 0; y <= c.H; y++ {
+		if y < c.H {
+			k.down(int32(y))
+			under.others(y, c.row(y), skip)
 		}
+		if y > 0 {
+			r.row(y-1, c, here, under)
+		}
+		here, under = under, here
 	}
-	return kept
+	return thin(r.points, label, c.W, c.H)
 }
 
 type ridger struct {
-	f      *Field
 	label  []uint8
+	w, h   int
 	points []RidgePoint
-	at     []int32 // 1 + index of the point at a pixel, 0 for none
+	last   []int32 // of each column, the point last marked in an even row and in an odd one
+	// singles are the columns of the row, from here on, in which a label is one
+	// pixel high.
+	singles []int32
 }
 
-func (r *ridger) row(y int, skip *[256]bool) {
-	f, w := r.f, r.f.W
-	for x := 0; x < w; x++ {
-		i := y*w + x
-		l := r.label[i]
-		if skip[l] {
-			continue
-		}
-		if f.D2[i] == 1 {
-			r.single(x, y, l)
-		}
-		if x+1 < w && r.label[i+1] == l && f.SX[i] != f.SX[i+1] {
-			r.pair(x, y, x+1, y)
-		}
-		if y+1 < f.H && r.label[i+w] == l && !r.besideBelow(i, x) {
-			r.pair(x, y, x, y+1)
+// row goes along row y, whose nearest sites are in here and those of the row
+// below in under. Of each pixel it looks first at its own width, then at it and
+// the pixel to its right, then at it and the one below: but only where that may
+// come to something.
+func (r *ridger) row(y int, c *Components, here, under *envelope) {
+	b := beneath{all: under}
+	if y+1 < r.h {
+		b.runs = c.row(y + 1)
+	}
+	r.singles = here.singles
+	for i := range c.row(y) {
+		if all := here.of(i); len(all) > 0 {
+			b.end = 0
+			r.run(y, &c.row(y)[i], all, &b)
 		}
 	}
 }
 
-// besideBelow says that pixel i, in column x, and the one below it have one
-// site, or two that touch.
-func (r *ridger) besideBelow(i, x int) bool {
-	f := r.f
-	sx := int(f.SX[i])
-	if f.SX[i] != f.SX[i+f.W] {
-		return false
+// run goes along a run of row y.
+func (r *ridger) run(y int, run *Run, all []stretch, b *beneath) {
+	for len(r.singles) > 0 && r.singles[0] < run.X0 {
+		r.singles = r.singles[1:]
 	}
-	across := int32((x - sx) * (x - sx))
-	a, b := f.D2[i] == across, f.D2[i+f.W] == across
-	if a || b {
-		return a && b
+	for k := range all {
+		p, end, right := &all[k], int(run.X1), (*stretch)(nil)
+		if k+1 < len(all) {
+			right = &all[k+1]
+			end = int(right.start)
+		}
+		for x := int(p.start); x < end; {
+			if x >= b.end {
+				b.to(x, run.Label)
+			}
+			e := min(end, b.end)
+			from, to := p.below(b.s, x, e, y)
+			switch {
+			case run.X1-run.X0 == 1 || len(r.singles) > 0 && int(r.singles[0]) < e:
+				from, to = x, e
+			case e == end && right != nil && p.besides(right, e-1, y):
+				from, to = min(from, e-1), e
+			}
+			for ; from < to; from++ {
+				r.single(from, y, run)
+				if from+1 == end && right != nil {
+					r.pair(from, y, p, from+1, y, right, run.Label)
+				}
+				if b.s != nil {
+					r.pair(from, y, p, from, y+1, b.s, run.Label)
+				}
+			}
+			x = e
+		}
 	}
-	k := i - x + sx
-	return f.DY[k] == f.DY[k+f.W]+1
+}
+
+// beneath goes along the row below.
+type beneath struct {
+	runs []Run
+	all  *envelope
+	run  int
+	at   int      // stretch of the run
+	s    *stretch // what is nearest, nil for another label
+	end  int      // up to where that serves
+}
+
+// to goes on to column x, below a run with a label.
+func (b *beneath) to(x int, label uint8) {
+	if b.s, b.end = nil, math.MaxInt; len(b.runs) == 0 {
+		return
+	}
+	for int(b.runs[b.run].X1) <= x {
+		b.run, b.at = b.run+1, 0
+	}
+	b.end = int(b.runs[b.run].X1)
+	if b.runs[b.run].Label != label {
+		return
+	}
+	all := b.all.of(b.run)
+	for b.at+1 < len(all) && int(all[b.at+1].start) <= x {
+		b.at++
+	}
+	b.s = &all[b.at]
+	if b.at+1 < len(all) {
+		b.end = int(all[b.at+1].start)
+	}
+}
+
+// below narrows columns x0..x1-1 of row y, where p is nearest, and q in the row
+// below, to those at which the two may lie on opposite sides.
+func (p *stretch) below(q *stretch, x0, x1, y int) (from, to int) {
+	switch {
+	case q == nil:
+		return x1, x1
+	case (int(p.v)-y)*(int(q.v)-y-1) < 0:
+		return x0, x1
+	case p.b < q.a:
+		return max(x0, int(p.b)+1), min(x1, int(q.a))
+	}
+	return max(x0, int(q.b)+1), min(x1, int(p.a))
+}
+
+// besides says whether p, nearest in column x of row y, and q, nearest in the
+// next, may lie on opposite sides.
+func (p *stretch) besides(q *stretch, x, y int) bool {
+	return (int(p.v)-y)*(int(q.v)-y) < 0 || int(p.b) < x && x+1 < int(q.a)
 }
 
 // single marks a pixel that is the whole width of its line.
-func (r *ridger) single(x, y int, l uint8) {
-	left, right := r.other(x-1, y, l), r.other(x+1, y, l)
-	up, down := r.other(x, y-1, l), r.other(x, y+1, l)
+func (r *ridger) single(x, y int, run *Run) {
+	high := len(r.singles) > 0 && int(r.singles[0]) == x
+	if high {
+		r.singles = r.singles[1:]
+	}
 	switch {
-	case left && right:
-		r.mark(x, y, x-1, y, x+1, y)
-	case up && down:
-		r.mark(x, y, x, y-1, x, y+1)
+	case run.X1-run.X0 == 1:
+		r.mark(x, y, x-1, y, x+1, y, 1, run.Label)
+	case high:
+		r.mark(x, y, x, y-1, x, y+1, 1, run.Label)
 	}
 }
 
-func (r *ridger) other(x, y int, l uint8) bool {
-	return x < 0 || y < 0 || x >= r.f.W || y >= r.f.H || r.label[y*r.f.W+x] != l
-}
-
-// pair looks at two neighbours of one label and marks the one nearer to the
-// middle between their sites.
-func (r *ridger) pair(x0, y0, x1, y1 int) {
-	ax, ay := r.f.Site(x0, y0)
-	bx, by := r.f.Site(x1, y1)
+// pair looks at two neighbours of one label, with p nearest to the one and q to
+// the other, and marks the one nearer to the middle between their sites.
+func (r *ridger) pair(x0, y0 int, p *stretch, x1, y1 int, q *stretch, label uint8) {
+	ax, ay := p.site(x0), int(p.v)
+	bx, by := q.site(x1), int(q.v)
 	dot := (ax-x0)*(bx-x1) + (ay-y0)*(by-y1)
 	if dot >= 0 {
 		return
 	}
-	a, b := float64(r.f.D2[y0*r.f.W+x0]), float64(r.f.D2[y1*r.f.W+x1])
-	if float64(dot)*float64(dot) <= narrowestCos2*a*b {
+	a2, b2 := (ax-x0)*(ax-x0)+(ay-y0)*(ay-y0), (bx-x1)*(bx-x1)+(by-y1)*(by-y1)
+	if float64(dot)*float64(dot) <= narrowestCos2*float64(a2)*float64(b2) {
 		return
 	}
 	if (bx-ax)*(ax+bx-x0-x1)+(by-ay)*(ay+by-y0-y1) <= 0 {
-		r.mark(x0, y0, ax, ay, bx, by)
+		r.mark(x0, y0, ax, ay, bx, by, a2, label)
 	} else {
-		r.mark(x1, y1, bx, by, ax, ay)
+		r.mark(x1, y1, bx, by, ax, ay, b2, label)
 	}
 }
 
 // mark notes a centreline pixel; of two pairs of sites the wider is kept.
-func (r *ridger) mark(x, y, ax, ay, bx, by int) {
-	i := y*r.f.W + x
-	p := RidgePoint{X: int32(x), Y: int32(y), AX: int32(ax), AY: int32(ay), BX: int32(bx), BY: int32(by), D2: r.f.D2[i], Label: r.label[i]}
-	if k := r.at[i]; k > 0 {
-		if chord2(&p) > chord2(&r.points[k-1]) {
-			r.points[k-1] = p
+func (r *ridger) mark(x, y, ax, ay, bx, by, d2 int, label uint8) {
+	p := RidgePoint{X: int32(x), Y: int32(y), AX: int32(ax), AY: int32(ay), BX: int32(bx), BY: int32(by), D2: int32(d2), Label: label}
+	last := &r.last[y&1*r.w+x]
+	if k := int(*last); k < len(r.points) && r.points[k].X == p.X && r.points[k].Y == p.Y {
+		if chord2(&p) > chord2(&r.points[k]) {
+			r.points[k] = p
 		}
 		return
 	}
+	*last = int32(len(r.points))
 	r.points = append(r.points, p)
-	r.at[i] = int32(len(r.points))
 }
 
 func chord2(p *RidgePoint) int32 {

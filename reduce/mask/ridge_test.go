@@ -23,9 +23,8 @@ func drawn(picture string) (label []uint8, w, h int) {
 
 func ridgeText(picture string) string {
 	label, w, h := drawn(picture)
-	f := Others(label, w, h, skipZero)
 	out := []byte(strings.Repeat(".", w*h))
-	for _, p := range Ridge(label, f, skipZero) {
+	for _, p := range Ridge(label, Connect(label, w, h, skipZero), skipZero) {
 		out[int(p.Y)*w+int(p.X)] = '*'
 	}
 	var rows []string
@@ -86,7 +85,7 @@ func TestNoCentrelineAlongASlantedEdge(t *testing.T) {
 				label[i] = 1
 			}
 		}
-		for _, p := range Ridge(label, Others(label, w, h, skipZero), skipZero) {
+		for _, p := range Ridge(label, Connect(label, w, h, skipZero), skipZero) {
 			nearRim := min(p.X, p.Y, w-1-p.X, h-1-p.Y) < 3
 			require.True(t, p.D2 > 9 || nearRim, "slope %.1f: (%d,%d) at %d", slope, p.X, p.Y, p.D2)
 		}

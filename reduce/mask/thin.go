@@ -1,36 +1,75 @@
 package mask
 
-import "slices"
-
 // thin takes away points, nearest to the edge first, as long as that neither
-// breaks nor shortens a line; at is cleared where a point goes.
-func thin(points []RidgePoint, at []int32, w, h int) {
-	order := make([]int32, len(points))
-	for i := range order {
-		order[i] = int32(i)
+// breaks nor shortens a line, and returns the rest in reading order. Of points
+// equally near the earlier in the list goes first.
+func thin(points []RidgePoint, label []uint8, w, h int) []RidgePoint {
+	t := &thinning{label: label, on: make([]bool, w*h), w: w, h: h}
+	for k, d := range ring8 {
+		t.steps[k] = int(d[1])*w + int(d[0])
 	}
-	slices.SortStableFunc(order, func(a, b int32) int { return int(points[a].D2 - points[b].D2) })
-	for _, k := range order {
-		p := &points[k]
-		if removable[around(points, at, w, h, p)] {
-			at[int(p.Y)*w+int(p.X)] = 0
+	keys := make([]uint32, len(points))
+	for i := range points {
+		keys[i] = uint32(points[i].D2)
+		t.on[int(points[i].Y)*w+int(points[i].X)] = true
+	}
+	for _, k := range Order(keys) {
+		if p := &points[k]; removable[t.around(p)] {
+			t.on[int(p.Y)*w+int(p.X)] = false
 		}
 	}
+	return kept(points, t.on, w)
+}
+
+type thinning struct {
+	label []uint8
+	on    []bool // whether a pixel is a point
+	w, h  int
+	steps [8]int // from a pixel to those round it
+}
+
+// kept returns the points that are on, in reading order.
+func kept(points []RidgePoint, on []bool, w int) []RidgePoint {
+	n := 0
+	for i := range points {
+		if at := int(points[i].Y)*w + int(points[i].X); on[at] {
+			points[n] = points[i]
+			n++
+		}
+	}
+	points = points[:n]
+	keys := make([]uint32, n)
+	for i := range points {
+		keys[i] = uint32(points[i].Y)*uint32(w) + uint32(points[i].X)
+	}
+	sorted := make([]RidgePoint, n)
+	for i, k := range Order(keys) {
+		sorted[i] = points[k]
+	}
+	return sorted
 }
 
 // ring8 goes round a pixel, starting to the right, clockwise as seen with y down.
 var ring8 = [8][2]int32{{1, 0}, {1, 1}, {0, 1}, {-1, 1}, {-1, 0}, {-1, -1}, {0, -1}, {1, -1}}
 
 // around returns one bit for each neighbour that is a point of the same label.
-func around(points []RidgePoint, at []int32, w, h int, p *RidgePoint) uint8 {
+func (t *thinning) around(p *RidgePoint) uint8 {
 	var bits uint8
-	for k, d := range ring8 {
-		x, y := int(p.X+d[0]), int(p.Y+d[1])
-		if x < 0 || y < 0 || x >= w || y >= h {
-			continue
+	x, y := int(p.X), int(p.Y)
+	i := y*t.w + x
+	if x > 0 && y > 0 && x+1 < t.w && y+1 < t.h {
+		for k, step := range t.steps {
+			if t.on[i+step] && t.label[i+step] == p.Label {
+				bits |= 1 << k
+			}
 		}
-		if n := at[y*w+x]; n > 0 && points[n-1].Label == p.Label {
-			bits |= 1 << k
+		return bits
+	}
+	for k, d := range ring8 {
+		if nx, ny := x+int(d[0]), y+int(d[1]); nx >= 0 && ny >= 0 && nx < t.w && ny < t.h {
+			if n := i + t.steps[k]; t.on[n] && t.label[n] == p.Label {
+				bits |= 1 << k
+			}
 		}
 	}
 	return bits

@@ -16,9 +16,7 @@ type edge struct {
 // three pixels summed is exactly where a straight edge crosses.
 func (v *view) edgeNear(x, y int, class uint8) edge {
 	var c [9]float64
-	for k := range c {
-		c[k] = v.cover(x+k%3-1, y+k/3-1, class)
-	}
+	v.covers(x, y, class, &c)
 	gx := (c[2] - c[0]) + math.Sqrt2*(c[5]-c[3]) + (c[8] - c[6])
 	gy := (c[6] - c[0]) + math.Sqrt2*(c[7]-c[1]) + (c[8] - c[2])
 	g := math.Sqrt(float64(gx*gx) + float64(gy*gy))

@@ -66,18 +66,17 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 	if err := tell(0.1); err != nil {
 		return nil, err
 	}
-	f := mask.Others(v.class, v.w, v.h, &v.exempt)
-	if err := tell(0.5); err != nil {
-		return nil, err
-	}
-	ridge := mask.Ridge(v.class, f, &v.exempt)
-	if err := tell(0.7); err != nil {
-		return nil, err
-	}
 	var eight [256]bool
 	eight[metal] = true
 	m.parts = mask.Connect(v.class, v.w, v.h, &eight)
 	m.weighParts()
+	if err := tell(0.2); err != nil {
+		return nil, err
+	}
+	ridge := mask.Ridge(v.class, m.parts, &v.exempt)
+	if err := tell(0.5); err != nil {
+		return nil, err
+	}
 	m.lines = newGraph(m.pointsOf(ridge), v.w, v.h)
 	if err := tell(0.8); err != nil {
 		return nil, err
@@ -95,8 +94,12 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 // pointsOf measures the width at every centreline pixel.
 func (m *Measured) pointsOf(ridge []mask.RidgePoint) []point {
 	points := make([]point, len(ridge))
+	run := int32(0)
 	for i := range ridge {
 		r := &ridge[i]
+		for run = max(run, m.parts.Row[r.Y]); m.parts.Runs[run].X1 <= r.X; {
+			run++
+		}
 		x, y := float64(r.X), float64(r.Y)
 		a := m.v.distance(x, y, int(r.AX), int(r.AY), r.Label)
 		b := m.v.distance(x, y, int(r.BX), int(r.BY), r.Label)
@@ -104,7 +107,7 @@ func (m *Measured) pointsOf(ridge []mask.RidgePoint) []point {
 			x: r.X, y: r.Y, class: r.Label,
 			width: float32(a + b),
 			group: m.groupOf(r),
-			part:  m.parts.At(int(r.X), int(r.Y)),
+			part:  m.parts.Runs[run].Comp,
 			mixed: m.soft(r),
 		}
 	}
@@ -166,14 +169,20 @@ func (m *Measured) weighParts() {
 
 func (m *Measured) shareMixed() {
 	w := m.v.w
-	for i, c := range m.s.Cover {
-		if c == 255 || !m.v.mixed(i%w, i/w) {
-			continue
-		}
-		lost := 1 - float64(c)/255
-		m.area[m.parts.At(i%w, i/w)] -= lost
-		if k := m.partBeside(i%w, i/w, m.v.of[m.s.Beside[i]]); k >= 0 {
-			m.area[k] += lost
+	for y := range m.v.h {
+		cover, run := m.s.Cover[y*w:y*w+w], m.parts.Row[y]
+		for x, c := range cover {
+			if c == 255 || !m.v.mixed(x, y) {
+				continue
+			}
+			for int(m.parts.Runs[run].X1) <= x {
+				run++
+			}
+			lost := 1 - float64(c)/255
+			m.area[m.parts.Runs[run].Comp] -= lost
+			if k := m.partBeside(x, y, m.v.of[m.s.Beside[y*w+x]]); k >= 0 {
+				m.area[k] += lost
+			}
 		}
 	}
 }

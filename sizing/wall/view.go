@@ -17,13 +17,13 @@ type view struct {
 	class   []uint8    // of each pixel, by its majority
 	of      [256]uint8 // class of each label
 	printed [256]bool
+	prints  bool      // whether any flat is printed
 	enamel  [256]bool // by class
 	exempt  [256]bool // by class: not measured
 }
 
 func newView(s *reduce.Separation) *view {
 	v := &view{s: s, w: s.W, h: s.H, class: make([]uint8, len(s.Labels))}
-	any := false
 	for l := range v.of {
 		v.of[l] = outside
 	}
@@ -34,16 +34,17 @@ func newView(s *reduce.Separation) *view {
 		case reduce.CutOut:
 			v.of[l] = outside
 		case reduce.Printed:
-			v.of[l], v.printed[l], v.exempt[l], any = uint8(l), true, true, true
+			v.of[l], v.printed[l], v.exempt[l], v.prints = uint8(l), true, true, true
 		default:
 			v.of[l], v.enamel[l] = uint8(l), true
 		}
 	}
 	v.exempt[outside] = true
+	class := v.class[:len(s.Labels)]
 	for i, l := range s.Labels {
-		v.class[i] = v.of[l]
+		class[i] = v.of[l]
 	}
-	if any {
+	if v.prints {
 		v.unprint()
 	}
 	return v
@@ -132,7 +133,7 @@ func (v *view) cover(x, y int, class uint8) float64 {
 	if v.printed[s.Labels[i]] || v.printed[s.Beside[i]] {
 		b = a
 	}
-	c := float64(s.Cover[i]) / 255
+	c := shares[s.Cover[i]]
 	switch {
 	case a == class && b == class:
 		return 1
@@ -143,6 +144,41 @@ func (v *view) cover(x, y int, class uint8) float64 {
 	}
 	return 0
 }
+
+// covers fills c, which is 0, with how much of the 3 x 3 pixels round (x, y),
+// row by row, belongs to a class.
+func (v *view) covers(x, y int, class uint8, c *[9]float64) {
+	if x == 0 || y == 0 || x+1 >= v.w || y+1 >= v.h || x < 0 || y < 0 || v.prints {
+		for k := range c {
+			c[k] = v.cover(x+k%3-1, y+k/3-1, class)
+		}
+		return
+	}
+	at := (y-1)*v.w + x - 1
+	for k := 0; k < 9; k += 3 {
+		own, beside, share := v.class[at:at+3], v.s.Beside[at:at+3], v.s.Cover[at:at+3]
+		for j, a := range own {
+			b := v.of[beside[j]]
+			switch {
+			case a == class && b == class:
+				c[k+j] = 1
+			case a == class:
+				c[k+j] = shares[share[j]]
+			case b == class:
+				c[k+j] = 1 - shares[share[j]]
+			}
+		}
+		at += v.w
+	}
+}
+
+// shares are the covers as shares of a pixel.
+var shares = func() (t [256]float64) {
+	for c := range t {
+		t[c] = float64(c) / 255
+	}
+	return t
+}()
 
 // mixed says whether a pixel holds two classes.
 func (v *view) mixed(x, y int) bool {
