@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"math"
 	"slices"
+
+	"badgewright/reduce/mask"
 )
 
 func sqrt(x float64) float64 { return math.Sqrt(x) }
@@ -24,20 +26,15 @@ type border struct {
 func (m *Measured) borders() {
 	b := &bordering{m: m, found: map[[2]int32]*border{}}
 	w, h := m.v.w, m.v.h
-	above, below := make([]uint8, w+2), make([]uint8, w+2)
-	for x := range above {
-		above[x], below[x] = outside, outside
-	}
+	off := []mask.Run{{X1: int32(w), Label: outside}}
+	above := off
 	for y := 0; y <= h; y++ {
-		copy(above, below)
+		below := off
 		if y < h {
-			copy(below[1:], m.v.class[y*w:y*w+w])
-		} else {
-			for x := range below {
-				below[x] = outside
-			}
+			below = m.parts.Runs[m.parts.Row[y]:m.parts.Row[y+1]]
 		}
 		b.row(y, above, below)
+		above = below
 	}
 	all := b.all()
 	traceBorders(all, w, h)
@@ -57,20 +54,30 @@ type bordering struct {
 	key   [2]int32
 }
 
-// row looks at the corners (0..w, y): above[x], above[x+1], below[x] and
-// below[x+1] are the four pixels round corner x.
-func (b *bordering) row(y int, above, below []uint8) {
+// row looks at the corners (0..w, y) between the runs of two rows: where a run
+// ends, and where the two differ.
+func (b *bordering) row(y int, above, below []mask.Run) {
 	e := &b.m.v.enamel
-	for x := 0; x+1 < len(above); x++ {
-		p, q, r, s := above[x], above[x+1], below[x], below[x+1]
-		if p == q && p == r && p == s {
-			continue
+	off := mask.Run{Label: outside}
+	p, s := &off, &off
+	for i, j, x := 0, 0, int32(0); i < len(above) && j < len(below); {
+		q, r := &above[i], &below[j]
+		b.corner(int(x), y, [4]*mask.Run{p, q, r, s})
+		end := min(q.X1, r.X1)
+		if q.Label != r.Label && (e[q.Label] || e[r.Label]) {
+			for x++; x < end; x++ {
+				b.corner(int(x), y, [4]*mask.Run{q, q, r, r})
+			}
 		}
-		if !e[p] && !e[q] && !e[r] && !e[s] {
-			continue
+		if q.X1 == end {
+			i++
 		}
-		b.corner(x, y, [4]uint8{p, q, s, r})
+		if r.X1 == end {
+			j++
+		}
+		p, s, x = q, r, end
 	}
+	b.corner(b.m.v.w, y, [4]*mask.Run{p, &off, &off, s})
 }
 
 // touching says whether a side between two classes lacks its metal.
@@ -79,18 +86,18 @@ func (b *bordering) touching(p, q uint8) bool {
 	return p != q && (e[p] && (e[q] || q == outside) || e[q] && p == outside)
 }
 
-// corner adds the length of border that passes a corner, whose four pixels are
-// given going round. A side seen from both its ends counts half at each.
-func (b *bordering) corner(x, y int, c [4]uint8) {
+// corner adds the length of border that passes a corner, whose four pixels lie
+// in runs given going round. A side seen from both its ends counts half at each.
+func (b *bordering) corner(x, y int, c [4]*mask.Run) {
 	var pairs [4][2]int32
 	n := 0
 	var sides [4]int
 	for k := 0; k < 4; k++ {
 		p, q := c[k], c[(k+1)&3]
-		if !b.touching(p, q) {
+		if !b.touching(p.Label, q.Label) {
 			continue
 		}
-		pair := [2]int32{b.part(x, y, k, p), b.part(x, y, (k+1)&3, q)}
+		pair := [2]int32{partOf(p), partOf(q)}
 		if pair[0] > pair[1] {
 			pair[0], pair[1] = pair[1], pair[0]
 		}
@@ -131,14 +138,12 @@ var cornerLength = func() (t [16]float64) {
 	return t
 }()
 
-// part returns the part of the k-th pixel round a corner, -1 for outside.
-func (b *bordering) part(x, y, k int, class uint8) int32 {
-	if class == outside {
+// partOf returns the part a run belongs to, -1 for outside.
+func partOf(r *mask.Run) int32 {
+	if r.Label == outside {
 		return -1
 	}
-	px := x - 1 + (k+1)>>1&1
-	py := y - 1 + k>>1
-	return b.m.parts.At(px, py)
+	return r.Comp
 }
 
 func (b *bordering) add(x, y int, pair [2]int32, length float64) {

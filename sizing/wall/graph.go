@@ -1,7 +1,6 @@
 package wall
 
 import (
-	"cmp"
 	"math"
 	"slices"
 )
@@ -158,57 +157,6 @@ func (g *graph) step(i, j int32) float64 {
 		return cornerStep
 	}
 	return math.Sqrt(float64(dx*dx + dy*dy))
-}
-
-// thicken finds tau, the local thickness of Hildebrand and Rueegsegger (1997),
-// at every point: each point's disc, the widest first, is laid over the
-// centreline within it. A disc hardly moved from a wider one adds nothing.
-func (g *graph) thicken() {
-	order := make([]int32, len(g.points))
-	for i := range order {
-		order[i] = int32(i)
-	}
-	slices.SortStableFunc(order, func(a, b int32) int {
-		return cmp.Compare(g.points[b].width, g.points[a].width)
-	})
-	done := make([]bool, len(g.points))
-	for _, q := range order {
-		g.points[q].tau = max(g.points[q].tau, g.points[q].width)
-		if !done[q] {
-			g.lay(q, done)
-		}
-	}
-}
-
-// hardlyMoved is the share of its radius that a disc may be moved from a wider
-// one that has been laid, to be left out.
-const hardlyMoved = 1.0 / 16
-
-// lay covers what lies within the disc of point q, row by row, and marks the
-// points whose discs need not be laid.
-func (g *graph) lay(q int32, done []bool) {
-	c := g.points[q]
-	r := float64(c.width) / 2
-	near := float64(r*hardlyMoved) * float64(r*hardlyMoved)
-	last := int32(len(g.row)) - 2
-	for y := max(c.y-int32(r), 0); y <= min(c.y+int32(r), last); y++ {
-		k, end := g.row[y], g.row[y+1]
-		if k == end {
-			continue
-		}
-		dy := float64(y - c.y)
-		half := int32(math.Sqrt(max(0, r*r-float64(dy*dy))))
-		for k = g.from(k, end, c.x-half); k < end && g.points[k].x <= c.x+half; k++ {
-			p := &g.points[k]
-			if p.part != c.part {
-				continue
-			}
-			p.tau = max(p.tau, c.width)
-			if dx := float64(p.x - c.x); float64(dx*dx)+float64(dy*dy) <= near {
-				done[k] = true
-			}
-		}
-	}
 }
 
 // from returns the first of points lo..hi-1, of one row, at column x or later.

@@ -1,9 +1,9 @@
 package wall
 
 import (
-	"cmp"
 	"math"
-	"slices"
+
+	"badgewright/reduce/mask"
 )
 
 // extent is the reach of a connected piece of centreline.
@@ -60,14 +60,11 @@ func (e *extent) needs(limit float32) float64 {
 // pieces join as they touch, and a piece longer than the limit is a finding
 // from then on. So what fails at a limit fails at every greater one.
 func (g *graph) grow() {
-	order := make([]int32, len(g.points))
-	for i := range order {
-		order[i] = int32(i)
-		g.points[i].bad, g.points[i].hard = never, never
+	keys := make([]uint32, len(g.points))
+	for i := range keys {
+		keys[i] = rising(g.points[i].tau)
 	}
-	slices.SortStableFunc(order, func(a, b int32) int {
-		return cmp.Compare(g.points[a].tau, g.points[b].tau)
-	})
+	order := mask.Order(keys)
 	t := newTree(len(g.points))
 	for _, i := range order {
 		t.add(g, i)
@@ -127,13 +124,17 @@ func (t *tree) add(g *graph, i int32) {
 // whole judges what is the widest piece of its part: past its greatest width
 // it is no end of something wider, however much it looks like a point.
 func (t *tree) whole(g *graph, order []int32) {
-	widest := map[int32]bool{}
+	parts := int32(0)
+	for i := range g.points {
+		parts = max(parts, g.points[i].part+1)
+	}
+	judged := make([]bool, parts)
 	for k := len(order) - 1; k >= 0; k-- {
 		p := &g.points[order[k]]
-		if widest[p.part] {
+		if judged[p.part] {
 			continue
 		}
-		widest[p.part] = true
+		judged[p.part] = true
 		r := &t.piece[t.root(order[k])]
 		if r.reach() >= float64(p.tau)+spare {
 			r.bad, r.hard = min(r.bad, p.tau), min(r.hard, p.tau)
