@@ -13,6 +13,7 @@ const (
 	SetName   Op = "name"     // Flat is called Name
 	Join      Op = "join"     // Flat joins With, at every count
 	Apart     Op = "apart"    // Flat and With stay two colours at every count
+	Fill      Op = "fill"     // the area under (X, Y) gets RGB, or Role, or both: that of a flat which has them, or a new one
 	Split     Op = "split"    // the area of Flat under (X, Y) becomes a flat of its own, in RGB if given
 )
 
@@ -32,6 +33,9 @@ type Edit struct {
 	// the area seen at that count; a role or a join goes to all that the flat
 	// held at that count. 0 means the finest flats.
 	Count int `json:"count,omitempty"`
+	// Gap closes an area that is open, for a fill: the two ends of a straight
+	// cut, x0 y0 x1 y1, in shares of width and height.
+	Gap *[4]float64 `json:"gap,omitempty"`
 }
 
 // Options of a reduction.

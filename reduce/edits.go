@@ -14,8 +14,8 @@ type desk struct {
 	rolesOff bool
 }
 
-// splitMemo remembers the desk after the last split of a list of edits: a
-// split costs a copy of the labels, the rest of the edits next to nothing.
+// splitMemo remembers the desk after the last split or fill of a list of edits:
+// these cost a copy of the labels, the rest of the edits next to nothing.
 type splitMemo struct {
 	key  string
 	desk desk
@@ -36,7 +36,7 @@ func (a *Analysis) desk(rolesOff bool) desk {
 func (a *Analysis) replay(edits []Edit, rolesOff bool) desk {
 	last := -1
 	for i := range edits {
-		if edits[i].Op == Split {
+		if edits[i].Op == Split || edits[i].Op == Fill {
 			last = i
 		}
 	}
@@ -68,6 +68,9 @@ func keyOf(edits []Edit, rolesOff bool) string {
 			rgb = e.RGB.Hex()
 		}
 		fmt.Fprintf(&b, "|%s %d %d %s %t %s %q %g %g %d", e.Op, e.Flat, e.With, e.Role, e.Locked, rgb, e.Name, e.X, e.Y, e.Count)
+		if e.Gap != nil {
+			fmt.Fprint(&b, *e.Gap)
+		}
 	}
 	return b.String()
 }
@@ -95,6 +98,8 @@ func (d *desk) do(e Edit) {
 		d.keepApart(e, k)
 	case Split:
 		d.splitOff(e)
+	case Fill:
+		d.fill(e)
 	}
 }
 
@@ -160,30 +165,30 @@ func (d *desk) held(k, count int) []int {
 // splitOff makes the area under a place, as seen at the edit's count, a flat
 // of its own.
 func (d *desk) splitOff(e Edit) {
-	w, h := d.a.w, d.a.h
-	x, y := int(e.X*float64(w)), int(e.Y*float64(h))
-	if x < 0 || y < 0 || x >= w || y >= h || len(d.boughs) >= MaxFlats {
+	at, ok := d.place(e)
+	if !ok || d.f.label[at] == None || len(d.boughs) >= MaxFlats {
 		return
 	}
-	at := y*w + x
-	under := d.f.label[at]
-	if under == None {
-		return
-	}
-	count := e.Count
-	if count < 1 {
-		count = MaxFlats
-	}
-	t := d.twigAt(int(under), count)
+	t := d.twigAt(int(d.f.label[at]), e.Count)
 	b := bough{leaf: d.boughs[t.lead].leaf, id: len(d.boughs), own: true, painted: e.RGB}
 	b.first, b.role = b.id, t.role
 	b.rgb = flatFrom(t, d.boughs).RGB
 	b.lab = b.rgb.OKLab()
-	b.area = d.carve(at, d.setOf(t), uint8(b.id))
+	b.area = d.carve(at, d.setOf(t), uint8(b.id), nil)
 	d.boughs = append(d.boughs, b)
 }
 
+// place is the pixel an edit points at.
+func (d *desk) place(e Edit) (at int, ok bool) {
+	w, h := d.a.w, d.a.h
+	x, y := int(e.X*float64(w)), int(e.Y*float64(h))
+	return y*w + x, x >= 0 && y >= 0 && x < w && y < h
+}
+
 func (d *desk) twigAt(k, count int) *twig {
+	if count < 1 {
+		count = MaxFlats
+	}
 	twigs := d.thinOut(count)
 	for i := range twigs {
 		for _, j := range twigs[i].boughs {
@@ -204,16 +209,19 @@ func (d *desk) setOf(t *twig) *[256]bool {
 }
 
 // carve relabels the connected area round pixel at whose labels are in the
-// set, and its rim, on copies of the pixels; it returns the area's size.
-func (d *desk) carve(at int, in *[256]bool, to uint8) int {
+// set, and its rim, on copies of the pixels; it returns the area's size. It
+// does not pass what is barred.
+func (d *desk) carve(at int, in *[256]bool, to uint8, barred map[int]bool) int {
 	w, h := d.a.w, d.a.h
 	d.f.label = append([]uint8(nil), d.f.label...)
 	d.f.beside = append([]uint8(nil), d.f.beside...)
 	area := 0
 	stack := []int{at}
 	take := func(i int) {
-		if l := d.f.label[i]; in[l] {
-			d.boughs[l].area--
+		if l := d.f.label[i]; in[l] && !barred[i] {
+			if l != None {
+				d.boughs[l].area--
+			}
 			area++
 			if in[d.f.beside[i]] {
 				d.f.beside[i] = to

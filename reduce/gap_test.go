@@ -1,0 +1,136 @@
+package reduce
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"badgewright/reduce/colour"
+)
+
+// grown draws a separation from text, each letter k x k pixels: # is metal, a
+// and b are enamels, a point is background.
+func grown(k int, rows ...string) *Separation {
+	s := NewSeparation(k*len(rows[0]), k*len(rows))
+	s.Flats = []Flat{{ID: 0, Role: Metal}, {ID: 1, Role: Enamel}, {ID: 2, Role: Enamel}}
+	for i := range s.Labels {
+		if l := strings.IndexByte("#ab", rows[i/s.W/k][i%s.W/k]); l >= 0 {
+			s.Labels[i], s.Beside[i] = uint8(l), uint8(l)
+		}
+	}
+	return s
+}
+
+var openBox = []string{
+	"....................",
+	".##################.",
+	".#................#.",
+	".#................#.",
+	".#................#.",
+	".#..................", // the gap, one letter high
+	".#................#.",
+	".#................#.",
+	".#................#.",
+	".##################.",
+	"....................",
+}
+
+func TestAGapInTheOutline(t *testing.T) {
+	s := grown(4, openBox...)
+	g, ok := s.GapAt(4*5, 4*6)
+	require.True(t, ok)
+	assert.True(t, g.Open)
+	assert.InDelta(t, 4, g.Width, 1.1)
+	assert.InDelta(t, 4*18.5, (g.X0+g.X1)/2, 3)
+	assert.InDelta(t, 4*5.5, (g.Y0+g.Y1)/2, 2)
+}
+
+func TestNoGapWhereNothingIsClosedIn(t *testing.T) {
+	s := grown(4, openBox...)
+	_, ok := s.GapAt(1, 1)
+	assert.False(t, ok, "the page itself")
+	wide := grown(4, "............", ".#########..", ".#..........", ".#..........", ".#..........", ".#########..", "............")
+	_, ok = wide.GapAt(4*4, 4*3)
+	assert.False(t, ok, "a bay as wide as it is high")
+	shut := grown(4, "......", ".####.", ".#aa#.", ".#aa#.", ".####.", "......")
+	_, ok = shut.GapAt(4*2, 4*2)
+	assert.False(t, ok, "a closed area")
+	_, ok = shut.GapAt(-1, 900)
+	assert.False(t, ok, "off the raster")
+}
+
+func TestAGapBetweenTwoAreas(t *testing.T) {
+	s := grown(4,
+		"..................",
+		".################.",
+		".#aaaaaa#aaaaaaa#.",
+		".#aaaaaa#aaaaaaa#.",
+		".#aaaaaa#aaaaaaa#.",
+		".#aaaaaaaaaaaaaa#.",
+		".#aaaaaa#aaaaaaa#.",
+		".#aaaaaa#aaaaaaa#.",
+		".#aaaaaa#aaaaaaa#.",
+		".################.",
+		"..................")
+	for _, x := range []int{3, 12} {
+		g, ok := s.GapAt(4*x, 4*3)
+		require.True(t, ok)
+		assert.False(t, g.Open)
+		assert.InDelta(t, 4, g.Width, 1.1)
+		assert.InDelta(t, 4*8.5, (g.X0+g.X1)/2, 3)
+		assert.InDelta(t, 4*5.5, (g.Y0+g.Y1)/2, 2)
+	}
+}
+
+// boxDrawing is a line drawing of a box with a gap, on white.
+func boxDrawing(t *testing.T, gap float64) *Drawing {
+	return drawingOf(t, rasterise(200, 160, rgb(t, "#ffffff"), shape{rgb(t, "#111111"), func(x, y float64) bool {
+		in := x > 30 && x < 170 && y > 30 && y < 130
+		inner := x > 38 && x < 162 && y > 38 && y < 122
+		middle := x > 96 && x < 104
+		open := x > 150 && y > 80-gap/2 && y < 80+gap/2
+		return in && (!inner || middle) && !open
+	}}))
+}
+
+func TestFillGivesAnAreaItsColour(t *testing.T) {
+	a := analysed(t, boxDrawing(t, 0))
+	red, sea := rgb(t, "#d23b2f"), rgb(t, "#2a9d8f")
+	left := Edit{Op: Fill, X: 60.0 / 200, Y: 0.5, RGB: &red, Count: 1}
+	right := Edit{Op: Fill, X: 130.0 / 200, Y: 0.5, RGB: &sea, Count: 2}
+	s := at(t, a, 3, left, right)
+	assert.Equal(t, red, s.Flats[s.Labels[80*200+60]].RGB)
+	assert.Equal(t, sea, s.Flats[s.Labels[80*200+130]].RGB)
+	again := at(t, a, 3, left, Edit{Op: Fill, X: 130.0 / 200, Y: 0.5, RGB: &red, Count: 2})
+	assert.Equal(t, again.Labels[80*200+60], again.Labels[80*200+130], "the same colour is the same flat")
+	metal := at(t, a, 3, Edit{Op: Fill, X: 130.0 / 200, Y: 0.5, Role: Metal, Count: 1})
+	assert.Equal(t, Metal, metal.Flats[metal.Labels[80*200+130]].Role)
+	assert.Equal(t, Enamel, metal.Flats[metal.Labels[80*200+60]].Role)
+}
+
+// A fill never floods the page; with the gap cut off it fills what is behind.
+func TestFillOfAnOpenArea(t *testing.T) {
+	a := analysed(t, boxDrawing(t, 8))
+	sea := rgb(t, "#2a9d8f")
+	fill := Edit{Op: Fill, X: 130.0 / 200, Y: 0.5, RGB: &sea, Count: 1}
+	s := at(t, a, 2, fill)
+	assert.Equal(t, at(t, a, 2).Labels, s.Labels, "nothing is flooded")
+
+	g, ok := s.GapAt(130, 80)
+	require.True(t, ok)
+	assert.True(t, g.Open)
+	assert.InDelta(t, 8, g.Width, 1.5)
+	fill.Gap = &[4]float64{g.X0 / 200, g.Y0 / 160, g.X1 / 200, g.Y1 / 160}
+	s = at(t, a, 2, fill)
+	assert.Equal(t, sea, s.Flats[s.Labels[80*200+130]].RGB)
+	assert.Equal(t, None, s.Labels[80*200+190], "outside stays outside")
+	area := 0
+	for _, l := range s.Labels {
+		if l != None && s.Flats[l].RGB == (colour.RGB8)(sea) {
+			area++
+		}
+	}
+	assert.InDelta(t, (162-104)*(122-38), area, 120)
+}
