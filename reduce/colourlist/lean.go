@@ -2,7 +2,6 @@ package colourlist
 
 import (
 	"math"
-	"slices"
 
 	"badgewright/reduce/colour"
 )
@@ -18,19 +17,18 @@ func lean(from, to colour.Lab, de float64) string {
 	if de < hardUpTo || de >= differentUpTo {
 		return ""
 	}
-	all := parts(from, to)
-	slices.SortStableFunc(all, func(a, b part) int {
+	var first, second part
+	for _, p := range parts(from, to) {
 		switch {
-		case a.size > b.size:
-			return -1
-		case a.size < b.size:
-			return 1
+		case p.size > first.size:
+			first, second = p, first
+		case p.size > second.size:
+			second = p
 		}
-		return 0
-	})
-	words := all[0].word
-	if all[1].size >= all[0].size/2 {
-		words += " and " + all[1].word
+	}
+	words := first.word
+	if second.size >= first.size/2 {
+		words += " and " + second.word
 	}
 	if de < closeUpTo {
 		return "a little " + words

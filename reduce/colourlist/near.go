@@ -1,9 +1,7 @@
 package colourlist
 
 import (
-	"cmp"
 	"math"
-	"slices"
 
 	"badgewright/reduce/colour"
 )
@@ -72,7 +70,12 @@ func NewShelf(l *ColourList) *Shelf {
 
 // Find returns the place of a code in the list, or -1.
 func (s *Shelf) Find(code string) int {
-	return slices.IndexFunc(s.entries, func(e ColourEntry) bool { return e.Code == code })
+	for i := range s.entries {
+		if s.entries[i].Code == code {
+			return i
+		}
+	}
+	return -1
 }
 
 // At compares a colour with one entry.
@@ -114,14 +117,14 @@ func (s *Shelf) nearest(of colour.Lab, n int) []near {
 		if full && b.de >= best[n-1].de {
 			continue
 		}
-		at, _ := slices.BinarySearchFunc(best, b, func(x, y near) int {
-			if c := cmp.Compare(x.de, y.de); c != 0 {
-				return c
-			}
-			return cmp.Compare(x.at, y.at)
-		})
-		best = slices.Insert(best, at, b)
-		best = best[:min(len(best), n)]
+		if !full {
+			best = append(best, b)
+		}
+		at := len(best) - 1
+		for ; at > 0 && best[at-1].de > b.de; at-- {
+			best[at] = best[at-1]
+		}
+		best[at] = b
 	}
 	return best
 }
