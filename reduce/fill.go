@@ -84,11 +84,8 @@ func (d *desk) like(b *bough, count int) int {
 	return -1
 }
 
-// cutReach is how thick, in pixels to either side, a cut is: nothing passes
-// between its pixels by sides or by corners.
-const cutReach = 1.0
-
-// cut returns the pixels along a cut.
+// cut returns the pixels along a cut, a chain joined by sides or corners: a
+// fill, which spreads by sides alone, does not pass it.
 func (d *desk) cut(gap *[4]float64) map[int]bool {
 	if gap == nil {
 		return nil
@@ -100,12 +97,8 @@ func (d *desk) cut(gap *[4]float64) map[int]bool {
 	for k := 0; k <= steps; k++ {
 		t := float64(k) / float64(steps)
 		x, y := x0+float64(t*(x1-x0)), y0+float64(t*(y1-y0))
-		for yy := int(y - cutReach); yy <= int(y+cutReach); yy++ {
-			for xx := int(x - cutReach); xx <= int(x+cutReach); xx++ {
-				if xx >= 0 && yy >= 0 && xx < d.a.w && yy < d.a.h {
-					barred[yy*d.a.w+xx] = true
-				}
-			}
+		if xx, yy := int(x), int(y); xx >= 0 && yy >= 0 && xx < d.a.w && yy < d.a.h {
+			barred[yy*d.a.w+xx] = true
 		}
 	}
 	return barred

@@ -52,10 +52,12 @@ type DrawingRef struct {
 // RecipeKind names a built or mended detail with a width.
 type RecipeKind string
 
-// The recipes of the first room; repairs join them.
+// The recipes.
 const (
 	OuterEdge  RecipeKind = "outer-edge"  // metal along the whole outline where the art has none
 	BuildLines RecipeKind = "build-lines" // metal between enamels that touch
+	DrawLine   RecipeKind = "draw-line"   // metal along Points
+	EraseLine  RecipeKind = "erase-line"  // no metal along Points
 )
 
 // Recipe is a change with a width in mm, applied by wall at a size. Width 0
@@ -63,6 +65,9 @@ const (
 type Recipe struct {
 	Kind  RecipeKind `json:"kind"`
 	Width unit.MM    `json:"width"`
+	// Points of a line drawn or erased by hand, in shares (0..1) of the
+	// drawing's width and height, so that they outlive a change of raster.
+	Points [][2]float64 `json:"points,omitempty"`
 }
 
 // PostCount is the person's choice of posts: 0 leaves it to the tool.

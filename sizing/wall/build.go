@@ -51,6 +51,10 @@ func (b *Builder) Apply(recipes []sizing.Recipe, scale unit.PxPerMM, l sizing.Li
 			b.lay(s, b.rimDistance(), label, widthOf(r, l.Edge).Px(scale))
 		case sizing.BuildLines:
 			b.lay(s, b.seamDistance(), label, widthOf(r, l.Line).Px(scale)/2)
+		case sizing.DrawLine:
+			b.draw(s, b.pointsOf(r.Points), widthOf(r, l.Line).Px(scale), label)
+		case sizing.EraseLine:
+			b.erase(s, b.pointsOf(r.Points), widthOf(r, l.Line).Px(scale))
 		default:
 			return nil, &reduce.Refusal{What: fmt.Sprintf("This version cannot build %q.", r.Kind), Do: "Take that repair out of the list."}
 		}

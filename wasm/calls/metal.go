@@ -78,12 +78,31 @@ func touch(s *Session, job Job, ask wire.TouchAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	t := k.measured.At(ask.X, ask.Y)
-	if t.Label == reduce.None {
-		return Reply{Answer: wire.Touch{}}, nil
+	answer := wire.Touch{Gap: gapAt(k.badge, ask.X, ask.Y)}
+	if t.Label != reduce.None {
+		scale := float64(k.badge.Scale)
+		answer.Hit, answer.Flat, answer.Built = true, k.badge.Sep.Flats[t.Label].ID, t.Built
+		answer.Area, answer.Width = t.Area/(scale*scale), k.badge.Scale.MM(t.Width)
 	}
-	scale := float64(k.badge.Scale)
-	flat := k.badge.Sep.Flats[t.Label]
-	return Reply{Answer: wire.Touch{
-		Hit: true, Flat: flat.ID, Area: t.Area / (scale * scale), Width: k.badge.Scale.MM(t.Width), Built: t.Built,
-	}}, nil
+	return Reply{Answer: answer}, nil
+}
+
+// gapAt finds where a fill at a place would leak; metal is not filled.
+func gapAt(b *sizing.Badge, x, y float64) *wire.Gap {
+	px, py := int(x), int(y)
+	if px < 0 || py < 0 || px >= b.Sep.W || py >= b.Sep.H {
+		return nil
+	}
+	if l := b.Sep.Labels[py*b.Sep.W+px]; l != reduce.None && b.Sep.Flats[l].Role != reduce.Enamel {
+		return nil
+	}
+	g, ok := b.Sep.GapAt(px, py)
+	if !ok {
+		return nil
+	}
+	w, h := float64(b.Sep.W), float64(b.Sep.H)
+	return &wire.Gap{
+		Ends:  [4]float64{g.X0 / w, g.Y0 / h, g.X1 / w, g.Y1 / h},
+		Width: unit.Shown(b.Scale.MM(g.Width)), Open: g.Open,
+	}
 }

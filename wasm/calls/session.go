@@ -147,9 +147,23 @@ func (s *Session) strike(d *sizing.Design, b *base, baseKey string) (*struck, er
 	if err != nil {
 		return nil, err
 	}
-	k := &struck{badge: &sizing.Badge{Sep: sep, Scale: scale, Outline: b.box}}
+	k := &struck{badge: &sizing.Badge{Sep: sep, Scale: scale, Outline: outlineOf(sep, d.Recipes, b.box)}}
 	s.struck.put(key, k)
 	return k, nil
+}
+
+// outlineOf is the box of what is struck: that of the drawing, unless lines were
+// drawn or erased by hand, which may lie outside it.
+func outlineOf(s *reduce.Separation, recipes []sizing.Recipe, drawn [4]float64) [4]float64 {
+	for _, r := range recipes {
+		if len(r.Points) == 0 {
+			continue
+		}
+		if box, ok := sizing.Outline(s); ok {
+			return box
+		}
+	}
+	return drawn
 }
 
 type struckKey struct {

@@ -330,6 +330,16 @@ type Touch struct {
 	Area  float64       `json:"area"`  // mm2, of the one closed area or connected line
 	Width unit.MM       `json:"width"` // local width
 	Built bool          `json:"built"` // a line or edge that a recipe built
+	// Gap is where a fill of this place would leak; absent when it would not.
+	Gap *Gap `json:"gap,omitempty"`
+}
+
+// Gap is an opening where a line does not close.
+type Gap struct {
+	Ends  [4]float64  `json:"ends"` // x0 y0 x1 y1, in shares of the drawing's width and height
+	Width unit.Length `json:"width"`
+	// Open is true when it leads out of the drawing, false into another area.
+	Open bool `json:"open"`
 }
 
 // FailureKind says why a call gave no answer.

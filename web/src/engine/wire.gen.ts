@@ -50,7 +50,7 @@ export interface DrawingRef {
 }
 
 /** Op is the kind of a change made by hand to the flat drawing. */
-export type Op = "role" | "lock" | "recolour" | "name" | "join" | "apart" | "split";
+export type Op = "role" | "lock" | "recolour" | "name" | "join" | "apart" | "fill" | "split";
 
 /** FlatID names a flat across counts and edits. A flat is a set of leaves (the finest colours that were found); its ID is that of its leading leaf. Leaves are numbered from 0 by falling area; a flat split off by touch takes the next free number, in the order of the edits. */
 export type FlatID = number;
@@ -71,10 +71,12 @@ export interface Edit {
   y?: number;
   /** Count is the number of enamels shown when the edit was made: a split takes the area seen at that count; a role or a join goes to all that the flat held at that count. 0 means the finest flats. */
   count?: number;
+  /** Gap closes an area that is open, for a fill: the two ends of a straight cut, x0 y0 x1 y1, in shares of width and height. */
+  gap?: [number, number, number, number];
 }
 
 /** RecipeKind names a built or mended detail with a width. */
-export type RecipeKind = "outer-edge" | "build-lines";
+export type RecipeKind = "outer-edge" | "build-lines" | "draw-line" | "erase-line";
 
 /** MM is a length in millimetres. */
 export type MM = number;
@@ -83,6 +85,8 @@ export type MM = number;
 export interface Recipe {
   kind: RecipeKind;
   width: MM;
+  /** Points of a line drawn or erased by hand, in shares (0..1) of the drawing's width and height, so that they outlive a change of raster. */
+  points?: [number, number][];
 }
 
 /** SizeBy says which measure of the outline a size is. */
@@ -794,6 +798,15 @@ export interface TouchAsk {
   y: number;
 }
 
+/** Gap is an opening where a line does not close. */
+export interface Gap {
+  /** x0 y0 x1 y1, in shares of the drawing's width and height */
+  ends: [number, number, number, number];
+  width: Length;
+  /** Open is true when it leads out of the drawing, false into another area. */
+  open: boolean;
+}
+
 /** Touch is what lies under a place. */
 export interface Touch {
   /** false on the background */
@@ -805,6 +818,8 @@ export interface Touch {
   width: MM;
   /** a line or edge that a recipe built */
   built: boolean;
+  /** Gap is where a fill of this place would leak; absent when it would not. */
+  gap?: Gap;
 }
 
 /** Report is what a browser says of the screen and the window that a page is on. Lengths are in its CSS pixels. */

@@ -1,0 +1,65 @@
+package calls
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"badgewright/reduce"
+	"badgewright/reduce/colour"
+	"badgewright/sizing"
+	"badgewright/wasm/wire"
+)
+
+// openRing is a line drawing on white paper: a ring of 8 px with a gap at its
+// right, in a picture px square.
+func openRing(px int, gap float64) []byte {
+	out := make([]byte, 4*px*px)
+	mid := float64(px) / 2
+	for i := range px * px {
+		x, y := float64(i%px)+0.5-mid, float64(i/px)+0.5-mid
+		ring := 4.5 - math.Abs(math.Hypot(x, y)-0.4*float64(px))
+		if x > 0 {
+			ring = min(ring, math.Abs(y)-gap/2+0.5)
+		}
+		v := byte(255 * (1 - min(1, max(0, ring))))
+		copy(out[4*i:], []byte{v, v, v, 255})
+	}
+	return out
+}
+
+// A touch inside an open ring shows the gap; a fill that cuts it off and a
+// line drawn across close it, and the area is then an area.
+func TestTouchShowsTheGapAndAFillClosesIt(t *testing.T) {
+	s := NewSession()
+	o, _ := ask[wire.Opened](t, s, "open", wire.OpenAsk{ID: "a", FileName: "ring.png", W: 600, H: 600, FileW: 600, FileH: 600, Space: "srgb", Ground: reduce.GroundAuto}, openRing(600, 24))
+	p := BlankProject()
+	p.Order.Designs = []sizing.Design{o.Design}
+	picked := wire.Picked{Project: p}
+	touch, _ := ask[wire.Touch](t, s, "touch", wire.TouchAsk{Picked: picked, X: 300, Y: 300}, nil)
+	assert.False(t, touch.Hit)
+	require.NotNil(t, touch.Gap)
+	assert.True(t, touch.Gap.Open)
+	check, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: picked}, nil)
+	assert.InDelta(t, 24/float64(check.Scale), float64(touch.Gap.Width.MM), 2/float64(check.Scale))
+
+	d := &picked.Project.Order.Designs[0]
+	sea := colour.RGB8{R: 42, G: 157, B: 143}
+	g := touch.Gap.Ends
+	d.Edits = append(d.Edits, reduce.Edit{Op: reduce.Fill, X: 0.5, Y: 0.5, RGB: &sea, Gap: &g, Count: d.Colours})
+	d.Recipes = append(d.Recipes, sizing.Recipe{Kind: sizing.DrawLine, Points: [][2]float64{{g[0], g[1]}, {g[2], g[3]}}})
+	touch, _ = ask[wire.Touch](t, s, "touch", wire.TouchAsk{Picked: picked, X: 300, Y: 300}, nil)
+	assert.True(t, touch.Hit)
+	assert.Nil(t, touch.Gap)
+	check, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: picked}, nil)
+	for _, f := range check.Flats.Flats {
+		if f.ID == touch.Flat {
+			assert.Equal(t, sea, f.RGB)
+		}
+	}
+	for _, f := range check.Findings {
+		assert.NotContains(t, []sizing.Kind{sizing.NoEdge, sizing.NoLine}, f.Kind, "the ring is closed")
+	}
+}
