@@ -1,8 +1,8 @@
 // What tests read off the sheet.
 
-/** Waits until picture and check are those of what was asked for. */
+/** Waits until picture, check and twin are those of what was asked for. */
 export async function ready(d) {
-  await d.waitFor(() => document.querySelector('.title-block .verdict') && !document.querySelector('.title-block.behind') && !document.querySelector('.progress') && document.querySelector('.flipper .front canvas')?.width > 100);
+  await d.waitFor(() => document.querySelector('.title-block .verdict') && !document.querySelector('.title-block.behind') && !document.querySelector('.progress') && document.querySelector('.flipper .front canvas')?.width > 100 && document.querySelector('.twin canvas'));
 }
 
 /** Opens a section of the column. */
