@@ -251,20 +251,15 @@ func between(i, n, m int) (a, b int, f int32) {
 	return a, min(a+1, m-1), int32(at & 255)
 }
 
-// gainsOf returns, for each cell and channel, in parts of 256, how much
-// brighter the best-lit paper is.
+// gainsOf returns, for each cell and channel, in parts of 256, how far its paper
+// is from white. Paper that needs levelling lies under a lamp or a window, and
+// is white to whoever drew on it: so the lamp's own colour goes too.
 func gainsOf(light *image.RGBA) []int32 {
-	n := light.Rect.Dx() * light.Rect.Dy()
-	gains := make([]int32, 3*n)
-	for c := range 3 {
-		var count [256]int
-		for i := range n {
-			count[light.Pix[4*i+c]]++
-		}
-		best := int32(quantile(&count, n, 19, 20))
-		for i := range n {
-			v := max(1, int32(light.Pix[4*i+c]))
-			gains[3*i+c] = min(max((best*256+v/2)/v, 64), mostGain*256)
+	gains := make([]int32, 0, 3*len(light.Pix)/4)
+	for i, v := range light.Pix {
+		if i%4 < 3 {
+			at := max(1, int32(v))
+			gains = append(gains, min(max((255*256+at/2)/at, 64), mostGain*256))
 		}
 	}
 	return gains

@@ -2,11 +2,14 @@ package reduce
 
 import (
 	"fmt"
+	"math"
 	"math/rand"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"badgewright/reduce/colour"
 )
 
 // byLamp darkens a drawing towards one corner, tints it and adds grain.
@@ -91,4 +94,23 @@ func TestAPaintedGradientIsNotLevelled(t *testing.T) {
 	g, err := FindGround(d, GroundAuto)
 	require.NoError(t, err)
 	assert.Same(t, d, g.Levelled)
+}
+
+// A photograph of a drawing has the colours that were drawn, not those of the
+// lamp: its paper is taken for white.
+func TestALampsColourGoes(t *testing.T) {
+	flats := []string{"#d23b2f", "#2a9d8f", "#f4c95d"}
+	img := rasterise(480, 480, rgb(t, "#ffffff"), shape{rgb(t, flats[0]), disc(150, 240, 80)},
+		shape{rgb(t, flats[1]), disc(330, 160, 70)}, shape{rgb(t, flats[2]), disc(320, 330, 75)})
+	for _, fall := range []float64{0.2, 0.4} {
+		s, err := analysed(t, byLamp(drawingOf(t, img), fall, 3, 11)).Reduce(Options{Count: 3, RolesOff: true})
+		require.NoError(t, err)
+		for _, hex := range flats {
+			least := math.Inf(1)
+			for _, f := range s.Flats {
+				least = min(least, colour.CIEDE2000(rgb(t, hex).Lab(), f.RGB.Lab()))
+			}
+			assert.Less(t, least, 2.0, "%s under a lamp that falls by %g", hex, fall)
+		}
+	}
 }
