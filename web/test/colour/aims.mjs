@@ -10,6 +10,7 @@ export const FIGURES = [
   { key: 'edge', words: 'edge px', high: true, digits: 3 },
   { key: 'mixes', words: 'edge mixes', high: false, average: true, digits: 2 },
   { key: 'pieces', words: 'pieces x', high: false, digits: 1 },
+  { key: 'inner', words: 'without bites', high: false, digits: 1 },
   { key: 'off', words: 'CIEDE2000', high: false, digits: 2 },
 ];
 

@@ -1,10 +1,11 @@
 // Finding flat colours: ours against general-purpose quantisers, on drawings
 // whose truth is known, and on pictures that have none.
 //   make bench-colour [PICTURES=n] [ONLY=ours,pngquant] [VARIANTS=clean,jpeg,photo] [LOOK=name] [LOT=text] [ENGINE=path]
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { COLLECTIONS, LOT } from './choose.mjs';
 import { PROGRAM, closeEngine, ours } from './engine.mjs';
-import { readJSON, room, stampOf, writeJSON } from './house.mjs';
+import { readJSON, room, stampOf, work, writeJSON } from './house.mjs';
 import { sheetRow, writeSheet } from './look.mjs';
 import { known, measured } from './measure.mjs';
 import { measurePaintings } from './painted.mjs';
@@ -121,4 +122,5 @@ try {
 } finally {
   closeEngine();
   closePeers();
+  rmSync(work(), { recursive: true });
 }

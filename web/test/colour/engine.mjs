@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { packed } from './colour.mjs';
 import { NONE, readGrey } from './raster.mjs';
-import { root, room } from './house.mjs';
+import { root, work } from './house.mjs';
 
 /** ENGINE names another build to measure. */
 export const PROGRAM = process.env.ENGINE ?? join(root, '.build/engine-native');
@@ -40,7 +40,7 @@ export const closeEngine = () => engine.close();
 
 /** The flats of a drawing in a file at several counts, roles off. */
 export async function ourFlats(file, counts, ground) {
-  const labels = join(room('work'), 'labels.png');
+  const labels = join(work(), 'labels.png');
   const begun = performance.now();
   const opened = (await engine.ask({ call: 'open', file, ask: { ground } })).answer;
   const opening = performance.now() - begun;

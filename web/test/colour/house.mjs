@@ -15,6 +15,9 @@ export function room(...parts) {
   return path;
 }
 
+/** A folder of this run alone. */
+export const work = () => room('work', String(process.pid));
+
 export const digest = (text) => createHash('sha256').update(text).digest('hex');
 
 /** Says whether files of this folder, or of the repository, have changed. */

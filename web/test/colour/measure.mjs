@@ -33,31 +33,46 @@ export function nearBoundary(truth, w, h) {
   return near;
 }
 
-/** Pieces of one label, joined along pixel sides, among the pixels of the drawing. */
-export function piecesOf(labels, truth, w, h) {
-  const seen = new Uint8Array(labels.length);
+/** Pixels of one label joined along their sides: calls with the number of
+ * pixels of each piece and how many of them are drawing. */
+function eachPiece(labels, truth, w, h, onlyDrawing, call) {
+  const seen = onlyDrawing ? Uint8Array.from(truth, (t) => (t === NONE ? 1 : 0)) : new Uint8Array(labels.length);
   const stack = new Int32Array(labels.length);
-  let pieces = 0;
   for (let start = 0; start < labels.length; start++) {
-    if (seen[start] || truth[start] === NONE) continue;
-    pieces++;
+    if (seen[start]) continue;
     const label = labels[start];
-    let top = 0;
+    let [top, all, drawn] = [0, 0, 0];
     const visit = (i) => {
-      if (seen[i] || labels[i] !== label || truth[i] === NONE) return;
+      if (seen[i] || labels[i] !== label) return;
       seen[i] = 1;
       stack[top++] = i;
     };
     visit(start);
     while (top > 0) {
       const i = stack[--top];
+      all++;
+      if (truth[i] !== NONE) drawn++;
       const x = i % w;
       if (x > 0) visit(i - 1);
       if (x < w - 1) visit(i + 1);
       if (i >= w) visit(i - w);
       if (i < (h - 1) * w) visit(i + w);
     }
+    call(all, drawn);
   }
+}
+
+/** Pieces among the pixels of the drawing; where ground bites into its rim, each bite is one. */
+export function piecesOf(labels, truth, w, h) {
+  let pieces = 0;
+  eachPiece(labels, truth, w, h, true, () => pieces++);
+  return pieces;
+}
+
+/** Pieces of the whole picture that lie for the greater part in the drawing: bites are none. */
+export function innerPiecesOf(labels, truth, w, h) {
+  let pieces = 0;
+  eachPiece(labels, truth, w, h, false, (all, drawn) => (pieces += 2 * drawn > all ? 1 : 0));
   return pieces;
 }
 
@@ -72,7 +87,7 @@ export function known(v) {
     nears[v.truth[i]] += near[i];
   }
   const area = counts.reduce((a, b) => a + b, 0);
-  return { near, counts, nears, area, pieces: piecesOf(v.truth, v.truth, v.w, v.h) };
+  return { near, counts, nears, area, pieces: piecesOf(v.truth, v.truth, v.w, v.h) }; // truth has no bites: both counts are one
 }
 
 /** Rows: true colours. Columns: swatches, then "no colour". All pixels, and those near a boundary. */
@@ -140,6 +155,7 @@ export function measured(v, k, labels, palette, ground) {
     edge: right(x.near) / k.nears.reduce((a, b) => a + b, 0),
     mixes: mixesOf(v, k, x, used.palette, ground).length,
     pieces: pieces / k.pieces,
+    inner: innerPiecesOf(labels, v.truth, v.w, v.h) / k.pieces,
     off: meanOff(v, x, used.palette, ground) / k.area,
     swatches: used.palette.length,
     detail: { pieces, truePieces: k.pieces, palette: used.palette.map(hex), mixes: mixesOf(v, k, x, used.palette, ground).map(hex), colours },

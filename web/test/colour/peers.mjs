@@ -5,14 +5,14 @@ import sharp from 'sharp';
 import { buildPaletteSync, utils } from 'image-q';
 import { ofOklab, oklabOf, packed } from './colour.mjs';
 import { lineProgram } from './engine.mjs';
-import { root, room } from './house.mjs';
+import { root, work } from './house.mjs';
 import { kmeans, nearestOf } from './kmeans.mjs';
 import { NONE, census, flatsOf, read, writePNG } from './raster.mjs';
 
 const goQuantize = lineProgram(join(root, '.build/colour/goquantize'));
 export const closePeers = () => goQuantize.close();
 
-const out = () => join(room('work'), 'peer.png');
+const out = () => join(work(), 'peer.png');
 const run = (command, ...args) => execFileSync(command, args, { stdio: ['ignore', 'ignore', 'inherit'] });
 
 /** Programs that read a file and write one with a palette. Where the ground is
@@ -25,7 +25,7 @@ const programs = {
 /** pngquant reads PNG only. */
 async function asPNG(file) {
   if (file.endsWith('.png')) return file;
-  const path = join(room('work'), 'peer-in.png');
+  const path = join(work(), 'peer-in.png');
   await sharp(file).png({ compressionLevel: 1 }).toFile(path);
   return path;
 }
@@ -56,7 +56,7 @@ function imageQ(p, k) {
  * pixels only, like the libraries; of its colour spaces sRGB served it best. */
 async function imageMagick(p, k) {
   const seen = lined(p);
-  const path = join(room('work'), 'peer-in.png');
+  const path = join(work(), 'peer-in.png');
   await writePNG(path, { w: p.w, h: Math.ceil(seen.length / 4 / p.w), data: filled(seen, 4 * p.w) });
   run('convert', path, '-alpha', 'off', '+dither', '-quantize', 'sRGB', '-colors', String(k), `PNG32:${out()}`);
   return flatsOf(await read(out())).palette;

@@ -50,6 +50,7 @@ function checkFigures() {
   assert.equal(got.right, 21 / 24, 'one a is y, one a is z, one b is nothing');
   assert.equal(got.edge, 21 / 24, 'no pixel of so small a drawing is far from a boundary');
   assert.equal(got.pieces, 4 / 2, 'x, y, z and the hole');
+  assert.equal(got.inner, 3 / 2, 'the hole is open to the ground');
   assert.equal(got.mixes, 1, 'z is neither and lies along an edge');
   const off = ciede2000(COLOURS.a, COLOURS.y) + ciede2000(COLOURS.a, COLOURS.z) + 7 * ciede2000(COLOURS.b, COLOURS.y) + ciede2000(COLOURS.b, 0xffffff);
   assert.ok(Math.abs(got.off - off / 24) < 1e-9);
