@@ -10,12 +10,12 @@ import (
 // label changes from one row to the next, so that wide areas cost nothing.
 type columns struct {
 	h       int32
-	walled  bool     // what lies off the raster is another label too
-	singles []int32  // columns in which a label begins and ends in this row, from the left
-	near    []int16  // of each column, in the row last gone to; none where there is none
-	breaks  []uint64 // by bit: whether a column's near is not that of the one before
-	spans   []span   // what is still to come, the next last
-	below   []int16  // of each column of spans: where its label ends
+	walled  bool    // what lies off the raster is another label too
+	singles []int32 // columns in which a label begins and ends in this row, from the left
+	near    []int16 // of each column, in the row last gone to; none where there is none
+	breaks  bitmap  // whether a column's near is not that of the one before
+	spans   []span  // what is still to come, the next last
+	below   []int16 // of each column of spans: where its label ends
 	turns   []turn
 	turnAt  []int32 // by row, 1 + the first of the turns there, 0 for none
 }
@@ -36,7 +36,7 @@ const none = math.MinInt16
 // newColumns looks through the raster from below. Columns of labels for which
 // skip is true are not kept.
 func newColumns(c *Components, skip *[256]bool, walled bool) *columns {
-	k := &columns{h: int32(c.H), walled: walled, near: make([]int16, c.W), breaks: make([]uint64, c.W/64+1), turnAt: make([]int32, c.H+1)}
+	k := &columns{h: int32(c.H), walled: walled, near: make([]int16, c.W), breaks: make(bitmap, c.W/64+1), turnAt: make([]int32, c.H+1)}
 	end := make([]int16, c.W)
 	for x := range end {
 		end[x] = int16(c.H)
@@ -45,6 +45,7 @@ func newColumns(c *Components, skip *[256]bool, walled bool) *columns {
 		k.note(c, int32(y), end, skip)
 	}
 	k.push(span{0, 0, int32(c.W)}, end)
+	k.turns = make([]turn, 0, len(k.below))
 	return k
 }
 
@@ -131,9 +132,9 @@ func (k *columns) mend(x int) {
 		return
 	}
 	if k.near[x] != k.near[x-1] {
-		k.breaks[x>>6] |= 1 << (x & 63)
+		k.breaks.set(x)
 	} else {
-		k.breaks[x>>6] &^= 1 << (x & 63)
+		k.breaks.clear(x)
 	}
 }
 
@@ -144,18 +145,21 @@ func (k *columns) drop(s *stretch) {
 	}
 }
 
-// append adds to all what is nearest in columns x0..x1-1 of row y, taken
-// together where sites lie side by side.
-func (k *columns) append(all []stretch, y, x0, x1 int) []stretch {
+// list puts what is nearest in columns x0..x1-1 of row y at the beginning of
+// into, taken together where sites lie side by side, and returns how much.
+func (k *columns) list(into []stretch, y, x0, x1 int) int {
+	n := 0
 	for x0 < x1 {
 		x := min(k.nextBreak(x0+1), x1)
 		if v := k.near[x0]; v != none {
-			g := int32(v) - int32(y)
-			all = append(all, stretch{a: int32(x0), b: int32(x - 1), v: int32(v), g2: g * g})
+			g := int(v) - y
+			s := &into[n]
+			s.a, s.b, s.v, s.g2 = int32(x0), int32(x-1), int32(v), int32(g*g)
+			n++
 		}
 		x0 = x
 	}
-	return all
+	return n
 }
 
 // nextBreak returns the first column, x or further right, that begins anew.

@@ -1,5 +1,10 @@
 package mask
 
+import (
+	"encoding/binary"
+	"math/bits"
+)
+
 // Run is a stretch X0..X1-1 of one row with one label, and the component it
 // belongs to.
 type Run struct {
@@ -35,9 +40,12 @@ func Connect(label []uint8, w, h int, eight *[256]bool) *Components {
 	return c
 }
 
+// runsARow is about how many runs a row of a drawing has.
+const runsARow = 8
+
 // runsOf lists the runs of a raster, not yet put together.
 func runsOf(label []uint8, w, h int) *Components {
-	c := &Components{W: w, H: h, Row: make([]int32, h+1)}
+	c := &Components{W: w, H: h, Row: make([]int32, h+1), Runs: make([]Run, 0, runsARow*h)}
 	for y := 0; y < h; y++ {
 		c.Row[y] = int32(len(c.Runs))
 		c.addRow(label[y*w : y*w+w])
@@ -50,13 +58,26 @@ func (c *Components) row(y int) []Run { return c.Runs[c.Row[y]:c.Row[y+1]] }
 
 func (c *Components) addRow(line []uint8) {
 	for x0 := 0; x0 < len(line); {
-		l, x1 := line[x0], x0+1
-		for x1 < len(line) && line[x1] == l {
-			x1++
-		}
-		c.Runs = append(c.Runs, Run{X0: int32(x0), X1: int32(x1), Label: l})
+		x1 := x0 + alike(line[x0:])
+		c.Runs = append(c.Runs, Run{X0: int32(x0), X1: int32(x1), Label: line[x0]})
 		x0 = x1
 	}
+}
+
+// alike returns how many bytes at the beginning of line are equal: eight are
+// compared at a time.
+func alike(line []uint8) int {
+	n := 1
+	same := uint64(line[0]) * ((1<<64 - 1) / 255)
+	for ; n+8 <= len(line); n += 8 {
+		if d := binary.LittleEndian.Uint64(line[n:]) ^ same; d != 0 {
+			return n + bits.TrailingZeros64(d)/8
+		}
+	}
+	for n < len(line) && line[n] == line[0] {
+		n++
+	}
+	return n
 }
 
 // join unites the runs of row y with those above that touch them.

@@ -36,7 +36,7 @@ type envelope struct {
 
 func newEnvelope(k *columns) *envelope {
 	w := len(k.near)
-	return &envelope{k: k, all: make([]stretch, 0, 3*w+4), first: make([]int32, 0, w+1)}
+	return &envelope{k: k, all: make([]stretch, 3*w+4), first: make([]int32, 0, w+1)}
 }
 
 func (e *envelope) of(run int) []stretch { return e.all[e.first[run]:e.first[run+1]] }
@@ -44,32 +44,33 @@ func (e *envelope) of(run int) []stretch { return e.all[e.first[run]:e.first[run
 // others looks at every run of row y but those of labels to be skipped: the
 // pixels on either side of a run are sites, so nothing beyond them matters.
 func (e *envelope) others(y int, runs []Run, skip *[256]bool) {
-	e.all, e.first = e.all[:0], append(e.first[:0], 0)
 	e.singles = append(e.singles[:0], e.k.singles...)
+	e.first = append(e.first[:0], 0)
+	rest := e.all
 	for i := range runs {
 		if r := &runs[i]; !skip[r.Label] {
-			n := len(e.all)
-			e.all = append(e.all, stretch{a: r.X0 - 1, b: r.X0 - 1, v: int32(y)})
-			e.all = e.k.append(e.all, y, int(r.X0), int(r.X1))
-			e.all = append(e.all, stretch{a: r.X1, b: r.X1, v: int32(y)})
-			e.all = e.all[:n+e.lowest(e.all[n:], y, int(r.X0), int(r.X1))]
+			rest[0] = stretch{a: r.X0 - 1, b: r.X0 - 1, v: int32(y)}
+			n := 1 + e.k.list(rest[1:], y, int(r.X0), int(r.X1))
+			rest[n] = stretch{a: r.X1, b: r.X1, v: int32(y)}
+			rest = rest[e.lowest(rest[:n+1], y, int(r.X0), int(r.X1)):]
 		}
-		e.first = append(e.first, int32(len(e.all)))
+		e.first = append(e.first, int32(len(e.all)-len(rest)))
 	}
 }
 
 // sites looks at the whole row y at once; runs of label 1 are sites.
 func (e *envelope) sites(y int, runs []Run) {
-	e.all = e.all[:0]
+	n := 0
 	for i := range runs {
 		if r := &runs[i]; r.Label == 1 {
-			e.all = append(e.all, stretch{a: r.X0, b: r.X1 - 1, v: int32(y)})
+			e.all[n] = stretch{a: r.X0, b: r.X1 - 1, v: int32(y)}
+			n++
 		} else {
-			e.all = e.k.append(e.all, y, int(r.X0), int(r.X1))
+			n += e.k.list(e.all[n:], y, int(r.X0), int(r.X1))
 		}
 	}
-	n := e.lowest(e.all, y, 0, len(e.k.near))
-	e.all, e.first = e.all[:n], append(e.first[:0], 0, int32(n))
+	n = e.lowest(e.all[:n], y, 0, len(e.k.near))
+	e.first = append(e.first[:0], 0, int32(n))
 }
 
 // lowest keeps of the stretches in s, from left to right, those that are
@@ -116,14 +117,16 @@ func (u *stretch) beats(s *stretch) int {
 	gap := q - p
 	switch {
 	case d > gap*gap: // somewhere over s, or before
-		p = int(s.a)
-		if x := q - wholeRoot(d-1); x > p {
-			return x
+		if p = int(s.a); s.a < s.b {
+			if x := q - wholeRoot(d-1); x > p {
+				return x
+			}
 		}
 	case d <= -gap*gap: // somewhere over u, or beyond
-		q = int(u.b)
-		if x := p + wholeRoot(-d) + 1; x < q {
-			return x
+		if q = int(u.b); u.a < u.b {
+			if x := p + wholeRoot(-d) + 1; x < q {
+				return x
+			}
 		}
 	}
 	return 1 + ((q-p)*(q+p)-d)/(2*(q-p))

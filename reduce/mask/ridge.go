@@ -23,6 +23,7 @@ const narrowestCos2 = 1.0 / 16
 // they are sites for the rest. c holds the runs of label.
 func Ridge(label []uint8, c *Components, skip *[256]bool) []RidgePoint {
 	r := &ridger{label: label, w: c.W, h: c.H, last: make([]int32, 2*c.W)}
+	r.points = make([]RidgePoint, 0, pointsARun*len(c.Runs))
 	k := newColumns(c, skip, true)
 	here, under := newEnvelope(k), newEnvelope(k)
 	for y := 0; y <= c.H; y++ {
@@ -37,6 +38,9 @@ func Ridge(label []uint8, c *Components, skip *[256]bool) []RidgePoint {
 	}
 	return thin(r.points, label, c.W, c.H)
 }
+
+// pointsARun is about how many points come to a run of a drawing.
+const pointsARun = 3
 
 type ridger struct {
 	label  []uint8
@@ -53,14 +57,13 @@ type ridger struct {
 // the pixel to its right, then at it and the one below: but only where that may
 // come to something.
 func (r *ridger) row(y int, c *Components, here, under *envelope) {
-	b := beneath{all: under}
+	b := beneath{e: under}
 	if y+1 < r.h {
 		b.runs = c.row(y + 1)
 	}
 	r.singles = here.singles
 	for i := range c.row(y) {
 		if all := here.of(i); len(all) > 0 {
-			b.end = 0
 			r.run(y, &c.row(y)[i], all, &b)
 		}
 	}
@@ -71,6 +74,7 @@ func (r *ridger) run(y int, run *Run, all []stretch, b *beneath) {
 	for len(r.singles) > 0 && r.singles[0] < run.X0 {
 		r.singles = r.singles[1:]
 	}
+	q, qEnd := b.to(int(run.X0), run.Label)
 	for k := range all {
 		p, end, right := &all[k], int(run.X1), (*stretch)(nil)
 		if k+1 < len(all) {
@@ -78,11 +82,11 @@ func (r *ridger) run(y int, run *Run, all []stretch, b *beneath) {
 			end = int(right.start)
 		}
 		for x := int(p.start); x < end; {
-			if x >= b.end {
-				b.to(x, run.Label)
+			if x >= qEnd {
+				q, qEnd = b.to(x, run.Label)
 			}
-			e := min(end, b.end)
-			from, to := p.below(b.s, x, e, y)
+			e := min(end, qEnd)
+			from, to := p.below(q, x, e, y)
 			switch {
 			case run.X1-run.X0 == 1 || len(r.singles) > 0 && int(r.singles[0]) < e:
 				from, to = x, e
@@ -94,8 +98,8 @@ func (r *ridger) run(y int, run *Run, all []stretch, b *beneath) {
 				if from+1 == end && right != nil {
 					r.pair(from, y, p, from+1, y, right, run.Label)
 				}
-				if b.s != nil {
-					r.pair(from, y, p, from, y+1, b.s, run.Label)
+				if q != nil {
+					r.pair(from, y, p, from, y+1, q, run.Label)
 				}
 			}
 			x = e
@@ -106,33 +110,32 @@ func (r *ridger) run(y int, run *Run, all []stretch, b *beneath) {
 // beneath goes along the row below.
 type beneath struct {
 	runs []Run
-	all  *envelope
+	e    *envelope
 	run  int
-	at   int      // stretch of the run
-	s    *stretch // what is nearest, nil for another label
-	end  int      // up to where that serves
+	at   int // stretch of the run
 }
 
-// to goes on to column x, below a run with a label.
-func (b *beneath) to(x int, label uint8) {
-	if b.s, b.end = nil, math.MaxInt; len(b.runs) == 0 {
-		return
+// to goes on to column x, below a run with a label: s is what is nearest there,
+// nil for another label, and end up to where that serves.
+func (b *beneath) to(x int, label uint8) (s *stretch, end int) {
+	if len(b.runs) == 0 {
+		return nil, math.MaxInt
 	}
 	for int(b.runs[b.run].X1) <= x {
 		b.run, b.at = b.run+1, 0
 	}
-	b.end = int(b.runs[b.run].X1)
+	end = int(b.runs[b.run].X1)
 	if b.runs[b.run].Label != label {
-		return
+		return nil, end
 	}
-	all := b.all.of(b.run)
+	all := b.e.of(b.run)
 	for b.at+1 < len(all) && int(all[b.at+1].start) <= x {
 		b.at++
 	}
-	b.s = &all[b.at]
 	if b.at+1 < len(all) {
-		b.end = int(all[b.at+1].start)
+		end = int(all[b.at+1].start)
 	}
+	return &all[b.at], end
 }
 
 // below narrows columns x0..x1-1 of row y, where p is nearest, and q in the row

@@ -4,50 +4,57 @@ package mask
 // breaks nor shortens a line, and returns the rest in reading order. Of points
 // equally near the earlier in the list goes first.
 func thin(points []RidgePoint, label []uint8, w, h int) []RidgePoint {
-	t := &thinning{label: label, on: make([]bool, w*h), w: w, h: h}
-	for k, d := range ring8 {
+	t := &thinning{label: label, on: make(bitmap, w*h/64+1), w: w, h: h}
+	for k, d := range &ring8 {
 		t.steps[k] = int(d[1])*w + int(d[0])
 	}
 	keys := make([]uint32, len(points))
 	for i := range points {
 		keys[i] = uint32(points[i].D2)
-		t.on[int(points[i].Y)*w+int(points[i].X)] = true
+		t.on.set(t.at(&points[i]))
 	}
 	for _, k := range Order(keys) {
 		if p := &points[k]; removable[t.around(p)] {
-			t.on[int(p.Y)*w+int(p.X)] = false
+			t.on.clear(t.at(p))
 		}
 	}
-	return kept(points, t.on, w)
+	return t.kept(points)
 }
 
 type thinning struct {
 	label []uint8
-	on    []bool // whether a pixel is a point
+	on    bitmap // whether a pixel is a point
 	w, h  int
 	steps [8]int // from a pixel to those round it
 }
 
+func (t *thinning) at(p *RidgePoint) int { return int(p.Y)*t.w + int(p.X) }
+
 // kept returns the points that are on, in reading order.
-func kept(points []RidgePoint, on []bool, w int) []RidgePoint {
+func (t *thinning) kept(points []RidgePoint) []RidgePoint {
 	n := 0
 	for i := range points {
-		if at := int(points[i].Y)*w + int(points[i].X); on[at] {
+		if t.on.has(t.at(&points[i])) {
 			points[n] = points[i]
 			n++
 		}
 	}
-	points = points[:n]
-	keys := make([]uint32, n)
-	for i := range points {
-		keys[i] = uint32(points[i].Y)*uint32(w) + uint32(points[i].X)
+	keys, sorted := make([]uint32, n), make([]RidgePoint, n)
+	for i := range keys {
+		keys[i] = uint32(t.at(&points[i]))
 	}
-	sorted := make([]RidgePoint, n)
 	for i, k := range Order(keys) {
 		sorted[i] = points[k]
 	}
 	return sorted
 }
+
+// bitmap is a yes or no for each pixel.
+type bitmap []uint64
+
+func (b bitmap) has(i int) bool { return b[i>>6]>>(i&63)&1 != 0 }
+func (b bitmap) set(i int)      { b[i>>6] |= 1 << (i & 63) }
+func (b bitmap) clear(i int)    { b[i>>6] &^= 1 << (i & 63) }
 
 // ring8 goes round a pixel, starting to the right, clockwise as seen with y down.
 var ring8 = [8][2]int32{{1, 0}, {1, 1}, {0, 1}, {-1, 1}, {-1, 0}, {-1, -1}, {0, -1}, {1, -1}}
@@ -58,16 +65,16 @@ func (t *thinning) around(p *RidgePoint) uint8 {
 	x, y := int(p.X), int(p.Y)
 	i := y*t.w + x
 	if x > 0 && y > 0 && x+1 < t.w && y+1 < t.h {
-		for k, step := range t.steps {
-			if t.on[i+step] && t.label[i+step] == p.Label {
+		for k, step := range &t.steps {
+			if t.on.has(i+step) && t.label[i+step] == p.Label {
 				bits |= 1 << k
 			}
 		}
 		return bits
 	}
-	for k, d := range ring8 {
+	for k, d := range &ring8 {
 		if nx, ny := x+int(d[0]), y+int(d[1]); nx >= 0 && ny >= 0 && nx < t.w && ny < t.h {
-			if n := i + t.steps[k]; t.on[n] && t.label[n] == p.Label {
+			if n := i + t.steps[k]; t.on.has(n) && t.label[n] == p.Label {
 				bits |= 1 << k
 			}
 		}

@@ -220,9 +220,7 @@ func (v *view) silhouette() *view {
 			t.of[l] = solid
 		}
 	}
-	for i, l := range v.s.Labels {
-		t.class[i] = t.of[l]
-	}
+	t.classify(t.class)
 	return t
 }
 

@@ -58,11 +58,19 @@ func (e *edge) parts(x, y float64) (across, along float64) {
 func (e *edge) distance(x, y float64) float64 {
 	if e.nx == 0 && e.ny == 0 {
 		dx, dy := x-e.x, y-e.y
-		return max(0, math.Sqrt(float64(dx*dx)+float64(dy*dy))-0.5)
+		return over(math.Sqrt(float64(dx*dx)+float64(dy*dy)), 0.5)
 	}
 	across, along := e.parts(x, y)
-	along = max(0, math.Abs(along)-alongSlack)
+	along = over(math.Abs(along), alongSlack)
 	return math.Sqrt(float64(across*across) + float64(along*along))
+}
+
+// over returns by how much x is above a limit, 0 below.
+func over(x, limit float64) float64 {
+	if x < limit {
+		return 0
+	}
+	return x - limit
 }
 
 // foot returns the pixel at the foot of the perpendicular from a place to the
@@ -81,7 +89,7 @@ var round3 = [9][2]int{{0, 0}, {-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -
 // beyondEdge finds a pixel at or round (x, y) that lies just beyond the edge of
 // a class.
 func (v *view) beyondEdge(x, y int, class uint8) (bx, by int, ok bool) {
-	for _, d := range round3 {
+	for _, d := range &round3 {
 		bx, by = x+d[0], y+d[1]
 		if v.at(bx, by) == class {
 			continue

@@ -117,14 +117,24 @@ func look(points []point, row []int32, y int, from *int32, p *point, at []int32)
 	}
 }
 
-// inOrder sorts points by row and column; row[y] is the first of row y.
+// inOrder sorts points by row and column, unless they are; row[y] is the first
+// of row y.
 func inOrder(points []point, h int) (sorted []point, row []int32) {
 	row = make([]int32, h+1)
+	already := true
 	for i := range points {
-		row[points[i].y+1]++
+		p := &points[i]
+		row[p.y+1]++
+		if i > 0 {
+			q := &points[i-1]
+			already = already && (q.y < p.y || q.y == p.y && q.x <= p.x)
+		}
 	}
 	for y := 0; y < h; y++ {
 		row[y+1] += row[y]
+	}
+	if already {
+		return points, row
 	}
 	place := slices.Clone(row)
 	sorted = make([]point, len(points))

@@ -19,6 +19,22 @@ type extent struct {
 
 var never = float32(math.Inf(1))
 
+// lesser and greater are min and max of what are numbers: in WebAssembly the
+// built-in ones are calls that ask.
+func lesser(a, b float32) float32 {
+	if b < a {
+		return b
+	}
+	return a
+}
+
+func greater(a, b float32) float32 {
+	if b > a {
+		return b
+	}
+	return a
+}
+
 // reach is how far apart the ends of a piece lie, in pixels.
 func (e *extent) reach() float64 {
 	dx, dy := float64(e.x1-e.x0), float64(e.y1-e.y0)
@@ -114,7 +130,7 @@ func (t *tree) add(g *graph, i int32) {
 	}
 	r := &t.piece[t.root(i)]
 	if r.hard == never && r.reach() >= r.needs(p.tau) {
-		r.bad = min(r.bad, p.tau)
+		r.bad = lesser(r.bad, p.tau)
 		if !r.fades(p.tau) {
 			r.hard = p.tau
 		}
@@ -137,7 +153,7 @@ func (t *tree) whole(g *graph, order []int32) {
 		judged[p.part] = true
 		r := &t.piece[t.root(order[k])]
 		if r.reach() >= float64(p.tau)+spare {
-			r.bad, r.hard = min(r.bad, p.tau), min(r.hard, p.tau)
+			r.bad, r.hard = lesser(r.bad, p.tau), lesser(r.hard, p.tau)
 		}
 	}
 }
@@ -153,7 +169,7 @@ func (t *tree) join(a, b int32, at float32) {
 	pa.x0, pa.y0 = min(pa.x0, pb.x0), min(pa.y0, pb.y0)
 	pa.x1, pa.y1 = max(pa.x1, pb.x1), max(pa.y1, pb.y1)
 	pa.n, pa.sum = pa.n+pb.n, pa.sum+pb.sum
-	pa.least, pa.tip = min(pa.least, pb.least), min(pa.tip, pb.tip)
+	pa.least, pa.tip = lesser(pa.least, pb.least), lesser(pa.tip, pb.tip)
 	if pb.bad < never && pa.bad == never {
 		pa.bad = at
 	}
@@ -172,12 +188,12 @@ func (t *tree) badOf(i int32, g *graph) (bad, hard float32) {
 	bad, hard = never, never
 	joined := g.points[i].tau
 	for {
-		bad = min(bad, max(joined, t.piece[i].bad))
-		hard = min(hard, max(joined, t.piece[i].hard))
+		bad = lesser(bad, greater(joined, t.piece[i].bad))
+		hard = lesser(hard, greater(joined, t.piece[i].hard))
 		if t.parent[i] == i {
 			return bad, hard
 		}
-		joined = max(joined, t.since[i])
+		joined = greater(joined, t.since[i])
 		i = t.parent[i]
 	}
 }
@@ -187,7 +203,7 @@ func (g *graph) least(group uint8) float32 {
 	least := never
 	for i := range g.points {
 		if p := &g.points[i]; p.group == group {
-			least = min(least, p.hard)
+			least = lesser(least, p.hard)
 		}
 	}
 	return least

@@ -4,7 +4,9 @@
 package wall
 
 import (
+	"encoding/binary"
 	"fmt"
+	"math"
 
 	"badgewright/reduce"
 	"badgewright/reduce/mask"
@@ -171,29 +173,41 @@ func (m *Measured) shareMixed() {
 	w := m.v.w
 	for y := range m.v.h {
 		cover, run := m.s.Cover[y*w:y*w+w], m.parts.Row[y]
-		for x, c := range cover {
-			if c == 255 || !m.v.mixed(x, y) {
+		for x := 0; x < w; x++ {
+			if x+8 <= w && binary.LittleEndian.Uint64(cover[x:]) == math.MaxUint64 {
+				x += 7 // eight whole pixels
+				continue
+			}
+			if cover[x] == 255 || !m.v.mixed(x, y) {
 				continue
 			}
 			for int(m.parts.Runs[run].X1) <= x {
 				run++
 			}
-			lost := 1 - float64(c)/255
+			lost := 1 - shares[cover[x]]
 			m.area[m.parts.Runs[run].Comp] -= lost
-			if k := m.partBeside(x, y, m.v.of[m.s.Beside[y*w+x]]); k >= 0 {
+			if k := m.partBeside(x, y, run, m.v.of[m.s.Beside[y*w+x]]); k >= 0 {
 				m.area[k] += lost
 			}
 		}
 	}
 }
 
-// partBeside returns the part of a class that touches a pixel, or -1.
-func (m *Measured) partBeside(x, y int, class uint8) int32 {
-	for _, d := range [8][2]int{{-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}} {
+// partBeside returns the part of another class that touches a pixel of a run,
+// or -1.
+func (m *Measured) partBeside(x, y int, run int32, class uint8) int32 {
+	for k, d := range round3[1:] {
 		nx, ny := x+d[0], y+d[1]
-		if nx >= 0 && ny >= 0 && nx < m.v.w && ny < m.v.h && m.v.class[ny*m.v.w+nx] == class {
-			return m.parts.At(nx, ny)
+		if nx < 0 || ny < 0 || nx >= m.v.w || ny >= m.v.h || m.v.class[ny*m.v.w+nx] != class {
+			continue
 		}
+		switch k {
+		case 0:
+			return m.parts.Runs[run-1].Comp
+		case 1:
+			return m.parts.Runs[run+1].Comp
+		}
+		return m.parts.At(nx, ny)
 	}
 	return -1
 }

@@ -1,6 +1,10 @@
 package wall
 
-import "badgewright/reduce"
+import (
+	"encoding/binary"
+
+	"badgewright/reduce"
+)
 
 // outside is the class of everything that is not part of the pin; metal is the
 // class of all metal flats together. Every other class is the label of a flat.
@@ -40,14 +44,31 @@ func newView(s *reduce.Separation) *view {
 		}
 	}
 	v.exempt[outside] = true
-	class := v.class[:len(s.Labels)]
-	for i, l := range s.Labels {
-		class[i] = v.of[l]
-	}
+	v.classify(v.class)
 	if v.prints {
 		v.unprint()
 	}
 	return v
+}
+
+// classify fills class from the labels: eight at a time where they are equal,
+// as nearly all are.
+func (v *view) classify(class []uint8) {
+	const each = (1<<64 - 1) / 255
+	label := v.s.Labels
+	for len(label) >= 8 && len(class) >= 8 {
+		if l := binary.LittleEndian.Uint64(label); l == l&255*each {
+			binary.LittleEndian.PutUint64(class, uint64(v.of[l&255])*each)
+		} else {
+			for k := range 8 {
+				class[k] = v.of[label[k]]
+			}
+		}
+		label, class = label[8:], class[8:]
+	}
+	for k, l := range label {
+		class[k] = v.of[l]
+	}
 }
 
 // unprint gives printed pixels to the nearest enamel they are joined to, ring
