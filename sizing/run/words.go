@@ -2,6 +2,7 @@ package run
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/shopspring/decimal"
 
@@ -21,9 +22,15 @@ func (q *Quote) say() {
 		l := &q.Lines[i]
 		l.Says = Amount(l.Amount, *q)
 		if l.Count > 1 {
-			l.SumSays = fmt.Sprintf("%d\u00a0× %s", l.Count, unit.Money(l.Each, q.Currency, max(q.MinorDigits, -int(l.Each.Exponent()))))
+			l.SumSays = fmt.Sprintf("%d\u00a0× %s", l.Count, unit.Money(l.Each, q.Currency, max(q.MinorDigits, decimals(l.Each))))
 		}
 	}
+}
+
+// decimals counts the digits behind the point of an exact rate.
+func decimals(d decimal.Decimal) int {
+	_, behind, _ := strings.Cut(d.String(), ".")
+	return len(behind)
 }
 
 // Step puts the difference between two quotes of the same order into words:

@@ -7,6 +7,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"badgewright/reduce"
+	"badgewright/sizing"
 	"badgewright/sizing/run"
 	"badgewright/wasm/wire"
 )
@@ -34,6 +36,28 @@ func TestChoicesAreTheDifferencesOfQuotes(t *testing.T) {
 	assert.Equal(t, more.Total.Sub(now.Total).String(), byKey["quantity"].Total.String())
 	assert.True(t, byKey["quantity"].PerPiece.LessThan(decimal.Zero))
 	assert.Contains(t, byKey["quantity"].TotalSays, "EUR")
+}
+
+func TestASizeIsChangedByTheMeasureOfTheList(t *testing.T) {
+	s := NewSession()
+	pix := roundel(300, 8)
+	clear(pix[4*300*180:]) // broader than high, so that width and mean differ
+	o, _ := ask[wire.Opened](t, s, "open", wire.OpenAsk{ID: "a", FileName: "half.png", W: 300, H: 300, FileW: 300, FileH: 300, Space: "srgb", Ground: reduce.GroundAuto}, pix)
+	p := wire.Picked{Project: BlankProject()}
+	p.Project.Order.Designs = []sizing.Design{o.Design}
+	p.Project.Order.PriceLists[0].SizeBy = sizing.ByMean
+	d := &p.Project.Order.Designs[0]
+	d.Size = sizing.Size{MM: 28, By: sizing.ByMean} // the list's classes end at 30 and 38 mm
+	now, _ := ask[run.Quote](t, s, "quote", wire.QuoteAsk{Picked: p}, nil)
+	all, _ := ask[wire.Choices](t, s, "choices", wire.ChoicesAsk{Picked: p}, nil)
+	d.Size.MM = 31
+	larger, _ := ask[run.Quote](t, s, "quote", wire.QuoteAsk{Picked: p}, nil)
+	for _, c := range all.Rows {
+		if c.Key == "size+" {
+			assert.True(t, c.Total.GreaterThan(decimal.Zero))
+			assert.Equal(t, larger.Total.Sub(now.Total).String(), c.Total.String())
+		}
+	}
 }
 
 func TestALargerPinIsPricedWithThePostsItWants(t *testing.T) {
