@@ -71,6 +71,7 @@ func keyOf(edits []Edit, rolesOff bool) string {
 		if e.Gap != nil {
 			fmt.Fprint(&b, *e.Gap)
 		}
+		fmt.Fprint(&b, e.Lines)
 	}
 	return b.String()
 }
@@ -209,16 +210,16 @@ func (d *desk) setOf(t *twig) *[256]bool {
 }
 
 // carve relabels the connected area round pixel at whose labels are in the
-// set, and its rim, on copies of the pixels; it returns the area's size. It
-// does not pass what is barred.
+// set, and its rim, on copies of the pixels; it returns the area's size. What
+// is barred is relabelled too, but not passed.
 func (d *desk) carve(at int, in *[256]bool, to uint8, barred map[int]bool) int {
 	w, h := d.a.w, d.a.h
 	d.f.label = append([]uint8(nil), d.f.label...)
 	d.f.beside = append([]uint8(nil), d.f.beside...)
 	area := 0
-	stack := []int{at}
+	var stack []int
 	take := func(i int) {
-		if l := d.f.label[i]; in[l] && !barred[i] {
+		if l := d.f.label[i]; in[l] {
 			if l != None {
 				d.boughs[l].area--
 			}
@@ -227,10 +228,11 @@ func (d *desk) carve(at int, in *[256]bool, to uint8, barred map[int]bool) int {
 				d.f.beside[i] = to
 			}
 			d.f.label[i] = to
-			stack = append(stack, i)
+			if !barred[i] || i == at {
+				stack = append(stack, i)
+			}
 		}
 	}
-	stack = stack[:0]
 	take(at)
 	for len(stack) > 0 {
 		i := stack[len(stack)-1]

@@ -1,7 +1,5 @@
 package reduce
 
-import "math"
-
 // fill gives the area under a place a colour, a role or both: it joins the flat
 // that has them already, or becomes a flat of its own. Background closed in by
 // lines, or by lines and a cut across a gap, becomes part of the drawing.
@@ -11,7 +9,7 @@ func (d *desk) fill(e Edit) {
 		return
 	}
 	b, in := d.under(e, at)
-	barred := d.cut(e.Gap)
+	barred := d.bars(&e)
 	if in[None] && d.opens(at, barred) {
 		return // it would flood the page
 	}
@@ -82,24 +80,4 @@ func (d *desk) like(b *bough, count int) int {
 		}
 	}
 	return -1
-}
-
-// cut returns the pixels along a cut, a chain joined by sides or corners: a
-// fill, which spreads by sides alone, does not pass it.
-func (d *desk) cut(gap *[4]float64) map[int]bool {
-	if gap == nil {
-		return nil
-	}
-	w, h := float64(d.a.w), float64(d.a.h)
-	x0, y0, x1, y1 := gap[0]*w, gap[1]*h, gap[2]*w, gap[3]*h
-	barred := make(map[int]bool)
-	steps := int(2*math.Hypot(x1-x0, y1-y0)) + 1
-	for k := 0; k <= steps; k++ {
-		t := float64(k) / float64(steps)
-		x, y := x0+float64(t*(x1-x0)), y0+float64(t*(y1-y0))
-		if xx, yy := int(x), int(y); xx >= 0 && yy >= 0 && xx < d.a.w && yy < d.a.h {
-			barred[yy*d.a.w+xx] = true
-		}
-	}
-	return barred
 }

@@ -134,3 +134,23 @@ func TestFillOfAnOpenArea(t *testing.T) {
 	}
 	assert.InDelta(t, (162-104)*(122-38), area, 120)
 }
+
+// A fill keeps to its side of a line drawn by hand, whose ends reach the
+// drawn lines by half its width only; taking the line away leaves no seam.
+func TestFillKeepsToItsSideOfALineDrawnByHand(t *testing.T) {
+	a := analysed(t, boxDrawing(t, 0))
+	red, sea := rgb(t, "#d23b2f"), rgb(t, "#2a9d8f")
+	across := HandLine{Points: [][2]float64{{107.0 / 200, 0.5}, {0.65, 0.45}, {159.0 / 200, 0.55}}, Width: 8.0 / 200}
+	upper := Edit{Op: Fill, X: 0.65, Y: 50.0 / 160, RGB: &red, Count: 1, Lines: []HandLine{across}}
+	s := at(t, a, 3, upper)
+	assert.Equal(t, red, s.Flats[s.Labels[50*200+130]].RGB)
+	assert.Equal(t, rgb(t, "#ffffff"), s.Flats[s.Labels[110*200+130]].RGB)
+	lower := Edit{Op: Fill, X: 0.65, Y: 110.0 / 160, RGB: &sea, Count: 2, Lines: []HandLine{across}}
+	s = at(t, a, 3, upper, lower)
+	for y := 45; y < 116; y++ {
+		assert.Contains(t, []colour.RGB8{red, sea}, s.Flats[s.Labels[y*200+130]].RGB, "row %d", y)
+	}
+	dot := Edit{Op: Fill, X: 0.65, Y: 50.0 / 160, RGB: &red, Count: 1, Lines: []HandLine{{Points: across.Points[:1], Width: 1}, {}}}
+	s = at(t, a, 3, dot)
+	assert.Equal(t, red, s.Flats[s.Labels[110*200+130]].RGB, "a dot closes nothing")
+}

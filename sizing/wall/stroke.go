@@ -5,6 +5,8 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/reduce/mask"
+	"badgewright/sizing"
+	"badgewright/sizing/unit"
 )
 
 // place is a point of the working raster, in pixels.
@@ -15,6 +17,18 @@ func (b *Builder) pointsOf(shares [][2]float64) []place {
 	all := make([]place, len(shares))
 	for i, p := range shares {
 		all[i] = place{p[0] * float64(b.base.W), p[1] * float64(b.base.H)}
+	}
+	return all
+}
+
+// HandLines are the lines that recipes draw, as a fill meets them on a raster
+// w pixels wide.
+func HandLines(recipes []sizing.Recipe, l sizing.Limits, scale unit.PxPerMM, w int) []reduce.HandLine {
+	var all []reduce.HandLine
+	for _, r := range recipes {
+		if r.Kind == sizing.DrawLine {
+			all = append(all, reduce.HandLine{Points: r.Points, Width: widthOf(r, l.Line).Px(scale) / float64(w)})
+		}
 	}
 	return all
 }

@@ -98,6 +98,7 @@ func TestATakenCodeStaysAndIsHeldAgainstTheDrawing(t *testing.T) {
 		if f.ID == first.Flat {
 			assert.Equal(t, pine, f.RGB)
 			assert.Equal(t, colour.Name(pine), f.Name)
+			assert.Equal(t, first.RGB, check.Flats.Codes[0].Drawn)
 		}
 	}
 
@@ -123,7 +124,7 @@ func TestANotedCodeChangesNoColour(t *testing.T) {
 	assert.Equal(t, before, after)
 	is, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
 	require.Len(t, is.Flats.Codes, 1)
-	assert.Equal(t, wire.FlatCode{Flat: was.Flats.Flats[0].ID, Code: "SL-32", Named: "Signal red"}, is.Flats.Codes[0])
+	assert.Equal(t, wire.FlatCode{Flat: was.Flats.Flats[0].ID, Code: "SL-32", Named: "Signal red", Drawn: was.Flats.Flats[0].RGB}, is.Flats.Codes[0])
 	assert.Equal(t, was.Flats.Flats, is.Flats.Flats)
 
 	metal := is.Flats.Flats[len(is.Flats.Flats)-1]

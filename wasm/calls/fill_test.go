@@ -63,3 +63,28 @@ func TestTouchShowsTheGapAndAFillClosesIt(t *testing.T) {
 		assert.NotContains(t, []sizing.Kind{sizing.NoEdge, sizing.NoLine}, f.Kind, "the ring is closed")
 	}
 }
+
+// A line drawn across an area parts it: each side takes a colour of its own.
+func TestAFillKeepsToItsSideOfADrawnLine(t *testing.T) {
+	s := NewSession()
+	o, _ := ask[wire.Opened](t, s, "open", wire.OpenAsk{ID: "a", FileName: "ring.png", W: 600, H: 600, FileW: 600, FileH: 600, Space: "srgb", Ground: reduce.GroundNone}, openRing(600, 0))
+	p := BlankProject()
+	p.Order.Designs = []sizing.Design{o.Design}
+	picked := wire.Picked{Project: p}
+	d := &picked.Project.Order.Designs[0]
+	d.Recipes = append(d.Recipes, sizing.Recipe{Kind: sizing.DrawLine, Width: 0.5, Points: [][2]float64{{0.1, 0.5}, {0.9, 0.5}}})
+	under := func(y float64) wire.Touch {
+		touch, _ := ask[wire.Touch](t, s, "touch", wire.TouchAsk{Picked: picked, X: 300, Y: y}, nil)
+		require.True(t, touch.Hit)
+		return touch
+	}
+	upper := under(200)
+	require.Len(t, upper.Lines, 1)
+	check, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: picked}, nil)
+	assert.InDelta(t, 0.5*float64(check.Scale)/600, upper.Lines[0].Width, 1e-9)
+	sea := colour.RGB8{R: 42, G: 157, B: 143}
+	d.Edits = append(d.Edits, reduce.Edit{Op: reduce.Fill, X: 0.5, Y: 1.0 / 3, RGB: &sea, Count: d.Colours, Lines: upper.Lines})
+	d.Colours++
+	assert.NotEqual(t, upper.Flat, under(200).Flat)
+	assert.Equal(t, upper.Flat, under(400).Flat, "the other side keeps its colour")
+}

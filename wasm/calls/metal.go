@@ -78,7 +78,10 @@ func touch(s *Session, job Job, ask wire.TouchAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	t := k.measured.At(ask.X, ask.Y)
-	answer := wire.Touch{Gap: gapAt(k.badge, ask.X, ask.Y)}
+	answer := wire.Touch{
+		Gap:   gapAt(k.badge, ask.X, ask.Y),
+		Lines: wall.HandLines(u.design.Recipes, u.design.Limits, k.badge.Scale, k.badge.Sep.W),
+	}
 	if t.Label != reduce.None {
 		scale := float64(k.badge.Scale)
 		answer.Hit, answer.Flat, answer.Built = true, k.badge.Sep.Flats[t.Label].ID, t.Built

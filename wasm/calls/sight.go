@@ -110,7 +110,7 @@ func recoloured(f wire.Flats, v *sizing.Version) wire.Flats {
 	for i := range f.Flats {
 		flat := &f.Flats[i]
 		if c := codeOf(v, flat); c != nil {
-			f.Codes = append(f.Codes, wire.FlatCode{Flat: flat.ID, Code: c.Code, Named: c.Named})
+			f.Codes = append(f.Codes, wire.FlatCode{Flat: flat.ID, Code: c.Code, Named: c.Named, Drawn: flat.RGB})
 		}
 		if c, ok := m[flat.ID]; ok {
 			if flat.Name == colour.Name(flat.RGB) {

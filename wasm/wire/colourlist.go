@@ -75,6 +75,8 @@ type FlatCode struct {
 	Flat  reduce.FlatID `json:"flat"`
 	Code  string        `json:"code"`
 	Named string        `json:"named"`
+	// Drawn is the colour of the flat in the drawing, whatever the version makes of it.
+	Drawn colour.RGB8 `json:"drawn"`
 }
 
 // ApartCode is the code of its own that a flat could have.

@@ -58,6 +58,12 @@ export type FlatID = number;
 /** Role is what becomes of a flat when the pin is made. */
 export type Role = "enamel" | "metal" | "cutout" | "printed";
 
+/** HandLine is a line drawn by hand as a fill meets it. Points are in shares of the drawing's width and height, Width in shares of its width. */
+export interface HandLine {
+  points: [number, number][];
+  width: number;
+}
+
 /** Edit is one change made by hand. X and Y are shares (0..1) of the drawing's width and height, so that they outlive a change of raster. */
 export interface Edit {
   op: Op;
@@ -73,6 +79,8 @@ export interface Edit {
   count?: number;
   /** Gap closes an area that is open, for a fill: the two ends of a straight cut, x0 y0 x1 y1, in shares of width and height. */
   gap?: [number, number, number, number];
+  /** Lines are those drawn by hand before a fill, which does not cross them. */
+  lines?: HandLine[];
 }
 
 /** RecipeKind names a built or mended detail with a width. */
@@ -403,6 +411,8 @@ export interface FlatCode {
   flat: FlatID;
   code: string;
   named: string;
+  /** Drawn is the colour of the flat in the drawing, whatever the version makes of it. */
+  drawn: RGB8;
 }
 
 /** Flats is the flat drawing without its pixels. */
@@ -820,6 +830,8 @@ export interface Touch {
   built: boolean;
   /** Gap is where a fill of this place would leak; absent when it would not. */
   gap?: Gap;
+  /** Lines drawn by hand, which a fill of this place does not cross: they go with the edit. */
+  lines?: HandLine[];
 }
 
 /** Report is what a browser says of the screen and the window that a page is on. Lengths are in its CSS pixels. */
