@@ -229,7 +229,7 @@ func (b *box) holds(p uint32) bool {
 // stained is true when the background holds more than a few pixels that are
 // not exactly the paper's colour.
 func stained(back []uint8, pix []uint32, c colour.RGB8) bool {
-	exact := uint32(c.R) | uint32(c.G)<<8 | uint32(c.B)<<16 | 0xff000000
+	exact := packed(c) | 0xff000000
 	n, off := 0, 0
 	for i, b := range back {
 		if b == 255 {

@@ -1,5 +1,7 @@
 package reduce
 
+import "badgewright/reduce/colour"
+
 // fates is what becomes of every pixel: the two flats it lies between and how
 // much of it is the first.
 type fates struct {
@@ -22,13 +24,14 @@ func (f *fates) seal() {
 type edger struct {
 	*survey
 	trust
-	tones [256]tone // of each leaf, and of the background under None
-	n     int       // leaves
-	f     fates
-	grip  []uint8 // what was known before the current sweep
-	open  []int32 // pixels still loose, in reading order
-	rings [farReach + 1][]int
-	cut   []int
+	tones  [256]tone // of each leaf, and of the background under None
+	lights [256]tone // the same as linear light
+	n      int       // leaves
+	f      fates
+	grip   []uint8 // what was known before the current sweep
+	open   []int32 // pixels still loose, in reading order
+	rings  [farReach + 1][]int
+	cut    []int
 }
 
 const (
@@ -47,9 +50,9 @@ const (
 func newEdger(s *survey, leaves []leaf, label []uint8) *edger {
 	e := &edger{survey: s, trust: trusts[s.grade], n: len(leaves)}
 	for k := range leaves {
-		e.tones[k] = s.grade.toneOf(leaves[k].rgb)
+		e.colour(k, leaves[k].rgb)
 	}
-	e.tones[None] = s.grade.toneOf(s.ground)
+	e.colour(int(None), s.ground)
 	e.f.label = label
 	for i, l := range label {
 		if l == loose {
@@ -338,8 +341,7 @@ func (e *edger) thin(i int) bool {
 			if off > most {
 				continue
 			}
-			// a line that is nearly its own colour is likelier than a faint one
-			if v := off + (255-s)*faint; v < cost {
+			if v := off + e.doubt(uint8(l), b, s, &c); v < cost {
 				best, base, part, cost = uint8(l), b, s, v
 			}
 		}
@@ -354,12 +356,43 @@ func (e *edger) thin(i int) bool {
 	return true
 }
 
-// faint is what each part of 255 that a thin line falls short of its colour
-// costs, in squared levels.
-const faint = 1
+const (
+	// faint is what each part of 255 that a thin line falls short of its colour
+	// costs, in squared levels.
+	faint = 1
+	// strange is what a flat costs, as a part of the squared tolerance, that is
+	// known nowhere near.
+	strange = 8
+)
 
-// set writes a mix of a (part of 255) and b, the greater first.
+// doubt is how unlikely, in squared levels, it is that a pixel is part (of 255)
+// flat l on base: an edge between two flats that are near needs no excuse, and
+// a line that is nearly its own colour is likelier than a faint one.
+func (e *edger) doubt(l, base uint8, part int32, c *near) int32 {
+	switch {
+	case c.has(l) && base != loose:
+		return 0
+	case c.has(l):
+		return (255 - part) * faint
+	default:
+		return (255-part)*faint + int32(e.mix*e.mix)/strange
+	}
+}
+
+// colour sets what a label looks like.
+func (e *edger) colour(label int, c colour.RGB8) {
+	e.tones[label] = e.grade.toneOf(c)
+	e.lights[label] = lit(packed(c))
+}
+
+// set writes a mix of a (part of 255) and b, the greater first. A lens mixes
+// light, not its encoding, so in a photograph the part is found again as light:
+// a dark line beside paper is else half a pixel too thin on either side.
 func (e *edger) set(i int, a, b uint8, part int32) {
+	if e.grade == grainy && a != b {
+		p := lit(e.pix[i])
+		part, _ = share(&p, &e.lights[a], &e.lights[b])
+	}
 	if part < 128 {
 		a, b, part = b, a, 255-part
 	}

@@ -179,7 +179,7 @@ func (e *edger) unknown(l *leaf) bool {
 // learn adds leaves and explains with them what was lost.
 func (e *edger) learn(found []leaf) {
 	for _, l := range found {
-		e.tones[e.n] = e.grade.toneOf(l.rgb)
+		e.colour(e.n, l.rgb)
 		e.n++
 	}
 	if len(found) > 0 {

@@ -17,8 +17,10 @@ func (g grade) tone(p uint32) tone {
 }
 
 func (g grade) toneOf(c colour.RGB8) tone {
-	return g.tone(uint32(c.R) | uint32(c.G)<<8 | uint32(c.B)<<16)
+	return g.tone(packed(c))
 }
+
+func packed(c colour.RGB8) uint32 { return uint32(c.R) | uint32(c.G)<<8 | uint32(c.B)<<16 }
 
 func (t *tone) apart2(u *tone) int32 {
 	a, b, c := t[0]-u[0], t[1]-u[1], t[2]-u[2]
@@ -53,4 +55,18 @@ func share(p, a, b *tone) (part, off int32) {
 	part = int32((int64(along)*255 + int64(long)/2) / int64(long))
 	off = e0*e0 + e1*e1 + e2*e2 - int32(int64(along)*int64(along)/int64(long))
 	return part, max(off, 0)
+}
+
+// lightOf255 is the linear light of each encoded level (IEC 61966-2-1), 0..2047:
+// coarse enough for sums of squares in 32 bits.
+var lightOf255 = func() (t [256]int32) {
+	for v := range t {
+		t[v] = int32(2047*colour.Decode(float64(v)/255) + 0.5)
+	}
+	return t
+}()
+
+// lit is a colour as linear light, in which a lens mixes.
+func lit(p uint32) tone {
+	return tone{lightOf255[p&255], lightOf255[p>>8&255], lightOf255[p>>16&255]}
 }
