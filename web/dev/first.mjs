@@ -10,8 +10,8 @@ if (!to) throw new Error('usage: first.mjs FOLDER');
 const root = fileURLToPath(new URL('../..', import.meta.url));
 mkdirSync(to, { recursive: true });
 
-/** Long side of the picture, device px: sharp on most sheets, light to fetch. */
-const PICTURE = 720;
+/** Long side of the picture, device px: that of the pin on most sheets at one device pixel each, and light to fetch. */
+const PICTURE = 512;
 
 const svg = 'testdata/drawings/demo/lighthouse.svg';
 const lines = [
