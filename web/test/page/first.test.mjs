@@ -35,10 +35,13 @@ describe('the first screen', () => {
   });
 
   it('says the same as the engine once it has found it again', async () => {
-    const d = await opened(await servePage());
+    const server = await servePage();
+    const d = await opened(server);
+    await d.viewport(1800, 1300);
+    await d.open(server.address);
     await drawn(d);
     const before = await d.read('.title-block');
-    // The engine draws the pin at the size of this sheet, which is not that of the kept picture.
+    // The engine draws the pin at the size of this large sheet, which is not that of the kept picture.
     const kept = await d.evaluate(() => document.querySelector('.flipper .front canvas').width);
     await d.waitFor((w) => document.querySelector('.flipper .front canvas').width !== w, kept);
     await ready(d);
