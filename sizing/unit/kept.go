@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"slices"
+	"strconv"
+	"strings"
 )
 
 // Kept is the checks that a device keeps: the scale of each screen by its key.
@@ -81,6 +83,11 @@ func (k Kept) keys() []string {
 // screenOf reads a key.
 func screenOf(key string) (Screen, bool) {
 	s := Screen{Ratio: 1, Pinch: 1}
-	_, _ = fmt.Sscanf(key, "%dx%d@%g", &s.W, &s.H, &s.Base) // the key of what was read tells whether it was all
+	size, base, _ := strings.Cut(key, "@")
+	w, h, _ := strings.Cut(size, "x")
+	// What cannot be read is 0, and the key of that is another.
+	s.W, _ = strconv.Atoi(w)
+	s.H, _ = strconv.Atoi(h)
+	s.Base, _ = strconv.ParseFloat(base, 64)
 	return s, s.Known() && s.Key() == key
 }

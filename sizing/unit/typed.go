@@ -2,7 +2,6 @@ package unit
 
 import (
 	"fmt"
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -36,14 +35,29 @@ func ParseArea(text string) (float64, error) {
 	return n, nil
 }
 
-// grouped3 is a number whose digits are set apart by threes.
-var grouped3 = regexp.MustCompile(`^\d{1,3}([.,]\d{3})+$`)
+const digits = "0123456789"
+
+func onlyDigits(s string) bool { return s != "" && strings.Trim(s, digits) == "" }
+
+// byThrees says whether marks set the digits of a number apart by threes, as
+// in "1,000,000".
+func byThrees(t, marks string) bool {
+	parts := strings.FieldsFunc(t, func(r rune) bool { return strings.ContainsRune(marks, r) })
+	joined := len(t) - len(parts) + 1 // without a mark between each two
+	for i, p := range parts {
+		if !onlyDigits(p) || len(p) > 3 || i > 0 && len(p) < 3 {
+			return false
+		}
+		joined -= len(p)
+	}
+	return len(parts) > 1 && joined == 0
+}
 
 // ParseCount reads a whole number, 0 or more: "100", "1 000", "1,000". What
 // stands beside the field, such as "pins", may be repeated behind it.
 func ParseCount(text, beside string) (int, error) {
 	t := spaces.Replace(without(text, beside))
-	if grouped3.MatchString(t) {
+	if byThrees(t, ".,") {
 		t = strings.NewReplacer(",", "", ".", "").Replace(t)
 	}
 	n, err := strconv.ParseUint(t, 10, 31)
@@ -62,11 +76,11 @@ const (
 	amountParts = 6
 )
 
-var (
-	amountForm = regexp.MustCompile(`^\d*([.,]\d*)?$`)
-	// twoWays is "1,250": twelve hundred and fifty, or one and a quarter.
-	twoWays = regexp.MustCompile(`^[1-9]\d{0,2},\d{3}$`)
-)
+// twoWays says whether an amount can be read in two ways: "1,250" is twelve
+// hundred and fifty, or one and a quarter.
+func twoWays(t string) bool {
+	return byThrees(t, ",") && strings.Count(t, ",") == 1 && !strings.HasPrefix(t, "0")
+}
 
 // ParseAmount reads a rate of a price list, exactly: "1.25", "1,25", "EUR 1.25",
 // "12 %". What stands beside the field, a currency's code or "%", may be
@@ -79,10 +93,10 @@ func ParseAmount(text, beside string) (decimal.Decimal, error) {
 	switch {
 	case strings.Trim(t, ".,") == "":
 		return decimal.Zero, &Mistake{What: "No amount is given.", Do: do}
-	case twoWays.MatchString(t):
+	case twoWays(t):
 		plain := strings.Replace(t, ",", "", 1)
 		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q can mean two things.", shown), Do: fmt.Sprintf("Type %s or %s.", plain, strings.Replace(t, ",", ".", 1))}
-	case !amountForm.MatchString(t):
+	case strings.Trim(whole+parts, digits) != "":
 		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q cannot be read as an amount.", shown), Do: do}
 	case len(whole) > amountWhole || len(parts) > amountParts:
 		return decimal.Zero, &Mistake{

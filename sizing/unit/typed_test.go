@@ -53,13 +53,13 @@ func TestUnclearAmountsAreRefusedInWords(t *testing.T) {
 }
 
 func TestCountsAsPeopleWriteThem(t *testing.T) {
-	for text, want := range map[string]int{"100": 100, " 7 ": 7, "0": 0, "1 000": 1000, "1,000": 1000, "1.000.000": 1000000, "50 pins": 50, "12'500": 12500} {
+	for text, want := range map[string]int{"100": 100, " 7 ": 7, "0": 0, "1 000": 1000, "1,000": 1000, "1.000.000": 1000000, "50 pins": 50, "12'500": 12500, "1000": 1000, "12.345": 12345} {
 		n, err := ParseCount(text, "pins")
 		if assert.NoError(t, err, text) {
 			assert.Equal(t, want, n, text)
 		}
 	}
-	for _, text := range []string{"", "ten", "-3", "2.5", "1,5", "1e3", "12 34x", "99999999999", "NaN", "pins", "0x10"} {
+	for _, text := range []string{"", "ten", "-3", "2.5", "1,5", "1e3", "12 34x", "99999999999", "NaN", "pins", "0x10", "1,00", "1,,000", ",100", "1,000,", "1000,000", "١٢"} {
 		_, err := ParseCount(text, "pins")
 		refused(t, err, text)
 	}
