@@ -58,7 +58,7 @@ export function smoke(name, start) {
     it('takes a typed size', async () => {
       await d.click('.dim-label.w button');
       await d.type('.dim-label.w input', '41');
-      await d.waitForText('41 mm', '.title-block');
+      await d.waitForText('41 ×', '.title-block');
       await ready(d);
       assert.ok(Math.abs((await sizeOf(d)).w - 41) < 0.051);
     });
