@@ -88,3 +88,20 @@ func TestAFillKeepsToItsSideOfADrawnLine(t *testing.T) {
 	assert.NotEqual(t, upper.Flat, under(200).Flat)
 	assert.Equal(t, upper.Flat, under(400).Flat, "the other side keeps its colour")
 }
+
+// Lines alone on a transparent ground close in areas that can be filled; who
+// asks for transparency gets it.
+func TestLinesOnAClearGround(t *testing.T) {
+	pix := openRing(600, 0)
+	for i := 0; i < len(pix); i += 4 {
+		pix[i+3] = 255 - pix[i]
+		copy(pix[i:i+3], []byte{20, 20, 20})
+	}
+	open := wire.OpenAsk{ID: "a", FileName: "ring.png", W: 600, H: 600, FileW: 600, FileH: 600, Space: "srgb", Ground: reduce.GroundAuto}
+	s := NewSession()
+	o, _ := ask[wire.Opened](t, s, "open", open, pix)
+	assert.Equal(t, 1, o.Suggested)
+	assert.Contains(t, o.GroundNote, "lines alone")
+	clear, _ := ask[wire.Opened](t, s, "ground", wire.GroundAsk{Drawing: "a", Ground: reduce.GroundClear}, nil)
+	assert.NotContains(t, clear.GroundNote, "lines alone")
+}

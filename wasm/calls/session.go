@@ -78,22 +78,37 @@ func (s *Session) drawing(id string, choice reduce.GroundChoice, p reduce.Progre
 
 // look finds the ground and the flats of a drawing and keeps it.
 func (s *Session) look(o *opened, p reduce.Progress) (*opened, error) {
-	var err error
-	if o.ground, err = reduce.FindGround(o.drawing, o.choice); err != nil {
-		return nil, err
-	}
-	if o.layers != nil {
-		o.found, err = reduce.AnalyseLayers(o.layers, o.ground, p)
-	} else {
-		o.found, err = reduce.Analyse(o.drawing, o.ground, p)
-	}
-	if err != nil {
+	if err := o.analyse(p); err != nil {
 		return nil, err
 	}
 	s.bases.dropIf(func(key string) bool { return keyStarts(key, o.id) })
 	s.struck.dropIf(func(key string) bool { return keyStarts(key, o.id) })
 	s.drawings.put(o.id, o)
 	return o, nil
+}
+
+func (o *opened) analyse(p reduce.Progress) (err error) {
+	whole := o.drawing
+	if o.ground, err = reduce.FindGround(whole, o.choice); err != nil {
+		return err
+	}
+	if o.layers != nil {
+		o.found, err = reduce.AnalyseLayers(o.layers, o.ground, p)
+		return err
+	}
+	o.found, err = reduce.Analyse(whole, o.ground, p)
+	if err != nil || o.choice != reduce.GroundAuto || o.ground.Found != reduce.GroundClear || !o.found.OnlyLines() {
+		return err
+	}
+	onPaper := reduce.OnWhite(whole)
+	ground, err := reduce.FindGround(onPaper, reduce.GroundPaper)
+	if err != nil {
+		return err
+	}
+	ground.Note = "These are lines alone on a transparent ground: what they close in is taken for white areas, to be given their colours."
+	o.ground = ground
+	o.found, err = reduce.Analyse(onPaper, ground, p)
+	return err
 }
 
 // baseOf returns the flat drawing for a choice of count and edits.
