@@ -28,7 +28,7 @@ const length = (mm: number): Length => ({
 });
 
 const line = (key: string, what: string, count: number, each: string, amount: string): Line => ({
-  key, what, count, each, amount, says: `EUR ${Number(amount).toFixed(2)}`, sumSays: count > 1 ? `${count} × EUR ${each}` : '',
+  key, what, count, each, amount, says: `EUR\u00a0${Number(amount).toFixed(2)}`, sumSays: count > 1 ? `${count}\u00a0× EUR\u00a0${each}` : '',
 });
 
 /** Working raster of the canned drawing. */
@@ -67,7 +67,7 @@ export const CHECK: Check = {
       line('die', 'Die, once', 1, '75', '75'), line('pieces', 'Pieces up to 38 mm, price from 100 pieces', 100, '2.25', '225'),
       line('colours', '1 further colour', 100, '0.11', '11'), line('shipping', 'Shipping', 1, '28', '28'),
     ],
-    total: '339', perPiece: '3.390', totalSays: 'EUR 339.00', eachSays: 'about EUR 3.390', notes: ['90 pins cost more in all than 100.'],
+    total: '339', perPiece: '3.390', totalSays: 'EUR\u00a0339.00', eachSays: 'about EUR\u00a03.390', notes: ['90 pins cost more in all than 100.'],
   },
   quoteProblem: '', verdict: 'fails', words: '2 places will not hold at 34 mm; as drawn, lines and areas hold from 41.5 mm.',
 };
@@ -78,8 +78,8 @@ export const BUYS: Buys = {
   included: 4,
   rows: LOSS.map((worst, i) => ({
     count: i + 1, mean: worst * 0.38, worst, each: 3.28 + Math.max(0, i - 3) * 0.11,
-    perPiece: `about EUR ${(3.28 + Math.max(0, i - 3) * 0.11).toFixed(3)}`, total: `EUR ${(328 + Math.max(0, i - 3) * 11).toFixed(2)}`,
-    words: i === 0 ? '' : `Enamel number ${i + 1}: ${i > 3 ? 'about EUR 0.11 a piece, EUR 11.00 in all' : 'nothing more to pay'}; the worst-matched tenth of the picture gets closer`,
+    perPiece: `about EUR\u00a0${(3.28 + Math.max(0, i - 3) * 0.11).toFixed(3)}`, total: `EUR\u00a0${(328 + Math.max(0, i - 3) * 11).toFixed(2)}`,
+    words: i === 0 ? '' : `Enamel number ${i + 1}: ${i > 3 ? 'about EUR\u00a00.11 a piece, EUR\u00a011.00 in all' : 'nothing more to pay'}; the worst-matched tenth of the picture gets closer`,
     swatches: FLATS.filter((f) => f.role === 'enamel').slice(0, i + 1).map((f) => f.rgb),
   })),
 };
@@ -112,7 +112,7 @@ export const OPENED: Opened = {
 };
 
 const choice = (key: string, what: string, perPiece: string, total: string): Choice => {
-  const says = (v: string) => (Number(v) === 0 ? 'the same' : `EUR ${v.replace('-', '')} ${v.startsWith('-') ? 'less' : 'more'}`);
+  const says = (v: string) => (Number(v) === 0 ? 'the same' : `EUR\u00a0${v.replace('-', '')} ${v.startsWith('-') ? 'less' : 'more'}`);
   return { key, what, known: true, why: '', perPiece, total, pieceSays: says(perPiece), totalSays: says(total) };
 };
 

@@ -18,9 +18,9 @@ describe('what the engine says', () => {
   it('is taken as it says it', () => {
     expect(sightSays(CHECK, TRUE_SIZE)).toBe('27.2 × 34 mm; its size on this screen is a guess until checked.');
     expect(sightSays(CHECK, undefined)).toBe('27.2 × 34 mm.');
-    expect(eachWords(CHECK)).toBe('about EUR 3.390');
+    expect(eachWords(CHECK)).toBe('about EUR\u00a03.390');
     const [v] = DESIGN.versions;
-    expect(v && orderSays(CHECK, v)).toBe('100 pins: EUR 339.00 in all, about EUR 3.390 each.');
+    expect(v && orderSays(CHECK, v)).toBe('100 pins: EUR\u00a0339.00 in all, about EUR\u00a03.390 each.');
     expect(eachWords({ ...CHECK, quoteProblem: 'Too few.' })).toBe('no price');
   });
 });
