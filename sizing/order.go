@@ -110,6 +110,8 @@ type VersionColour struct {
 	// Code is what a maker's colour list calls it, and Named the name beside the code.
 	Code  string `json:"code,omitempty"`
 	Named string `json:"named,omitempty"`
+	// Finish sets the fill, or the metal, apart from the plain one.
+	Finish Finish `json:"finish,omitempty"`
 }
 
 // The sizes that can be asked for: below 5 mm nothing holds, and past 150 mm a

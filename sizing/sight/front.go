@@ -64,11 +64,12 @@ func (s *scene) frontRow(y int, d, z []float32, r *relief, e *enamel, g *ground,
 		m := s.metal[i] / solid
 		var c rgbf
 		if m < 1 {
-			c = e.at(s, x, y, i)
+			c = s.filled(e.at(s, x, y, i), x, y, i)
 		}
 		if m > 0 {
 			bx := mul(float32(x)-float32(s.w)/2, domeShare/half)
-			c = c.mix(s.metalAt(x, y, r.nx[i]+bx, r.ny[i]+by, d[i], wl), m)
+			nx, ny := s.rough(i, x, y, r.nx[i]+bx, r.ny[i]+by)
+			c = c.mix(s.metalAt(x, y, nx, ny, d[i], wl), m)
 		}
 		if p := s.printed[i]; p > 0 {
 			c = c.mix(rgbf{s.r[i], s.g[i], s.b[i]}, p/solid)

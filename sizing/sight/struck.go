@@ -16,8 +16,10 @@ type Look struct {
 	Posts  []sizing.Post
 	Clutch unit.MM
 	Pad    unit.MM
-	// Recolour gives flats other colours, by ID; nil changes none.
+	// Recolour gives flats other colours and Finish other finishes, by ID; nil
+	// changes none.
 	Recolour Recolour
+	Finish   Finish
 }
 
 // Struck draws a badge as a pin in metal and enamel, on a clear ground with a
@@ -33,6 +35,8 @@ func Struck(b *sizing.Badge, look Look, p reduce.Progress) (*Image, error) {
 	s := scene{field: f, look: &look, mm: float32(float64(b.Scale) * fr.Scale), ball: ballOf(&look.Plating)}
 	if look.Side == Back {
 		f.mirror()
+	} else {
+		s.finish = layFinish(b, fr, look.Finish)
 	}
 	if err := tell(p, 0.4, "raising the lines"); err != nil {
 		return nil, err
@@ -63,6 +67,8 @@ type scene struct {
 	look *Look
 	mm   float32 // px per mm of the finished pin
 	ball *ball
+	// finish of the flat in the middle of each pixel; nil when all are plain.
+	finish []sizing.Finish
 }
 
 // px is a length on the pin in px, held between two bounds of the picture.

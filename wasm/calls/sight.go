@@ -70,7 +70,7 @@ func (u *subject) pin(k *struck, side sight.Side, longSide int, p reduce.Progres
 	}
 	return sight.Struck(k.badge, sight.Look{
 		Plating: platingOf(u.version.Plating), Fill: u.design.Fill, Side: side, LongSide: longSide,
-		Posts: back.Posts, Clutch: back.Clutch, Pad: back.Pad, Recolour: recolours(u.version),
+		Posts: back.Posts, Clutch: back.Clutch, Pad: back.Pad, Recolour: recolours(u.version), Finish: finishes(u.version),
 	}, p)
 }
 
@@ -80,6 +80,17 @@ func recolours(v *sizing.Version) map[reduce.FlatID]colour.RGB8 {
 	for _, c := range v.Colours {
 		if c.RGB != nil {
 			m[c.Flat] = *c.RGB
+		}
+	}
+	return m
+}
+
+// finishes maps flats to the finishes that a version gives them.
+func finishes(v *sizing.Version) map[reduce.FlatID]sizing.Finish {
+	m := map[reduce.FlatID]sizing.Finish{}
+	for _, c := range v.Colours {
+		if c.Finish != sizing.Plain {
+			m[c.Flat] = c.Finish
 		}
 	}
 	return m

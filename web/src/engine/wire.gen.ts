@@ -134,6 +134,9 @@ export type BaseMetal = "iron" | "brass" | "copper" | "zinc";
 /** PostCount is the person's choice of posts: 0 leaves it to the tool. */
 export type PostCount = number;
 
+/** Finish is what sets a fill or a metal face apart from the plain one. */
+export type Finish = "" | "glitter" | "pearl" | "translucent" | "glow" | "sandblasted" | "textured";
+
 /** VersionColour is what one flat is ordered as in one version. */
 export interface VersionColour {
   flat: FlatID;
@@ -142,6 +145,8 @@ export interface VersionColour {
   /** Code is what a maker's colour list calls it, and Named the name beside the code. */
   code?: string;
   named?: string;
+  /** Finish sets the fill, or the metal, apart from the plain one. */
+  finish?: Finish;
 }
 
 /** Version is one way to colour and plate a design. */
