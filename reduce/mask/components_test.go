@@ -43,10 +43,12 @@ func TestPartsAreThoseOfAFlood(t *testing.T) {
 	t.Logf("seed %d", seed)
 	rnd := rand.New(rand.NewPCG(seed, 0))
 	for range 300 {
-		w, h := 1+rnd.IntN(12), 1+rnd.IntN(12)
-		label := make([]uint8, w*h)
+		w, h := 1+rnd.IntN(24), 1+rnd.IntN(12)
+		label, calm := make([]uint8, w*h), 1+rnd.IntN(16)
 		for i := range label {
-			label[i] = uint8(rnd.IntN(3))
+			if label[i] = uint8(rnd.IntN(3)); i > 0 && rnd.IntN(calm) > 0 {
+				label[i] = label[i-1]
+			}
 		}
 		eight := &[256]bool{1: true}
 		c := Connect(label, w, h, eight)

@@ -51,21 +51,3 @@ func lighthouse(h int, line, hair float64) *reduce.Separation {
 		return blue
 	})
 }
-
-// sceneBy is scene with another grain.
-func sceneBy(w, h, grain int, at func(x, y float64) uint8) *reduce.Separation {
-	s := reduce.NewSeparation(w, h)
-	s.Flats = flats()
-	f := float64(grain)
-	for y := 0; y < h; y++ {
-		for x := 0; x < w; x++ {
-			var n [256]int
-			for k := 0; k < grain*grain; k++ {
-				n[at(float64(x)+(float64(k%grain)+0.5)/f, float64(y)+(float64(k/grain)+0.5)/f)]++
-			}
-			first, second := top2(&n)
-			set(s, y*w+x, first, second, n[first], n[second])
-		}
-	}
-	return s
-}

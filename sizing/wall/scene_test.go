@@ -37,6 +37,51 @@ func scene(w, h int, at func(x, y float64) uint8) *reduce.Separation {
 	return sceneBy(w, h, grain, at)
 }
 
+// sceneBy is scene with another grain. Pixels in whose neighbourhood every
+// corner of a pixel has one label are not sampled: nothing drawn here is so
+// thin, a pixel, as to slip through between corners.
+func sceneBy(w, h, grain int, at func(x, y float64) uint8) *reduce.Separation {
+	s := reduce.NewSeparation(w, h)
+	s.Flats = flats()
+	corners := make([]uint8, (w+1)*(h+1))
+	for i := range corners {
+		corners[i] = at(float64(i%(w+1)), float64(i/(w+1)))
+	}
+	for i := range s.Labels {
+		x, y := i%w, i/w
+		if l, ok := calm(corners, w+1, h+1, x, y); ok {
+			s.Labels[i], s.Beside[i] = l, l
+			continue
+		}
+		sample(s, i, grain, at)
+	}
+	return s
+}
+
+// calm returns the label of a pixel if the corners of it and those round it agree.
+func calm(corners []uint8, w, h, x, y int) (l uint8, ok bool) {
+	l = corners[y*w+x]
+	for v := max(y-1, 0); v <= min(y+2, h-1); v++ {
+		for u := max(x-1, 0); u <= min(x+2, w-1); u++ {
+			if corners[v*w+u] != l {
+				return 0, false
+			}
+		}
+	}
+	return l, true
+}
+
+// sample finds the two labels that pixel i holds most of.
+func sample(s *reduce.Separation, i, grain int, at func(x, y float64) uint8) {
+	f := float64(grain)
+	var n [256]int
+	for k := 0; k < grain*grain; k++ {
+		n[at(float64(i%s.W)+(float64(k%grain)+0.5)/f, float64(i/s.W)+(float64(k/grain)+0.5)/f)]++
+	}
+	first, second := top2(&n)
+	set(s, i, first, second, n[first], n[second])
+}
+
 func top2(n *[256]int) (first, second uint8) {
 	for l := range n {
 		if n[l] > n[first] {
