@@ -36,6 +36,7 @@ var table = map[string]handler{
 	"header":     answering(header),
 	"open":       answering(open),
 	"ground":     answering(ground),
+	"revise":     answering(revise),
 	"thumbnail":  answering(thumbnail),
 	"flats":      answering(flats),
 	"colourlist": answering(readColourList),

@@ -16,6 +16,7 @@ var Calls = []Call{
 	{"header", HeaderAsk{}, Header{}},
 	{"open", OpenAsk{}, Opened{}},
 	{"ground", GroundAsk{}, Opened{}},
+	{"revise", ReviseAsk{}, Revised{}},
 	{"thumbnail", ThumbnailAsk{}, Thumbnail{}},
 	{"flats", FlatsAsk{}, Flats{}},
 	{"buys", BuysAsk{}, Buys{}},

@@ -359,6 +359,30 @@ export interface GroundAsk {
   ground: GroundChoice;
 }
 
+/** Picked names one version of one design of a project. */
+export interface Picked {
+  project: Project;
+  design: number;
+  version: number;
+}
+
+/** ReviseAsk lays an opened drawing on the picked design as its next revision. */
+export interface ReviseAsk {
+  picked: Picked;
+  /** the new one, open already */
+  drawing: string;
+}
+
+/** Revised is the picked design on its new drawing. */
+export interface Revised {
+  design: Design;
+  /** Changed is the share (0..1) of what is drawn that differs. */
+  changed: number;
+  /** Words says what changed and what carried over, and Lost what no longer fits, a sentence each. */
+  words: string;
+  lost: string[];
+}
+
 /** ThumbnailAsk asks for a small picture of an opened drawing, as brought; the answer comes with RGBA pixels (straight alpha). */
 export interface ThumbnailAsk {
   drawing: string;
@@ -431,13 +455,6 @@ export interface Flats {
   spots: Spot[];
   /** Codes is what the version calls flats in a maker's list. */
   codes?: FlatCode[];
-}
-
-/** Picked names one version of one design of a project. */
-export interface Picked {
-  project: Project;
-  design: number;
-  version: number;
 }
 
 /** BuysAsk asks what each colour buys for a picked version. */
@@ -943,6 +960,7 @@ export interface Calls {
   header: { ask: HeaderAsk; answer: Header };
   open: { ask: OpenAsk; answer: Opened };
   ground: { ask: GroundAsk; answer: Opened };
+  revise: { ask: ReviseAsk; answer: Revised };
   thumbnail: { ask: ThumbnailAsk; answer: Thumbnail };
   flats: { ask: FlatsAsk; answer: Flats };
   buys: { ask: BuysAsk; answer: Buys };
