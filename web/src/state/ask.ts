@@ -5,7 +5,7 @@ import type { Opened, Project, View } from '../engine/wire.gen';
 import { askChoices } from './choices';
 import { atHand } from './desk';
 import { lookOf } from './look';
-import { drawingOf, withOpened } from './project';
+import { drawingOf, withDesign, withOpened } from './project';
 import * as s from './store';
 import { followThumbs } from './thumbs';
 import { whole } from './whole';
@@ -140,10 +140,12 @@ async function quietly<T>(p: Project, call: (e: Engine, p: Project) => Promise<T
   }
 }
 
-/** Opens a file onto the sheet, or two that are the lines and the colours of one
- * drawing; when they are refused, what was open stays. */
-export async function open(files: readonly [NamedFile, NamedFile?], as?: string): Promise<boolean> {
-  if (!engine) return false;
+type Files = readonly [NamedFile, NamedFile?];
+
+/** Has the engine open a file, or two that are the lines and the colours of one
+ * drawing; a refusal is told. */
+async function bring(files: Files): Promise<Opened | undefined> {
+  if (!engine) return undefined;
   s.note.value = undefined;
   const stopper = new AbortController();
   const doing = `Opening ${files[0].name}`;
@@ -152,15 +154,35 @@ export async function open(files: readonly [NamedFile, NamedFile?], as?: string)
   try {
     const o = await engine.openFiles(files, 'auto', { signal: stopper.signal, onProgress: report(doing, stop) });
     s.opened.value = { ...s.opened.value, [o.drawing]: o };
-    place(o, as);
-    if (as === undefined && o.notes.length > 0) s.tell(`${o.design.name} is on the sheet.`, o.notes.join(' '));
-    return true;
+    return o;
   } catch (err) {
     complain(err);
-    return false;
+    return undefined;
   } finally {
     s.work.value = undefined;
   }
+}
+
+/** Opens a drawing onto the sheet; when it is refused, what was open stays. */
+export async function open(files: Files, as?: string): Promise<boolean> {
+  const o = await bring(files);
+  if (!o) return false;
+  place(o, as);
+  if (as === undefined && o.notes.length > 0) s.tell(`${o.design.name} is on the sheet.`, o.notes.join(' '));
+  return true;
+}
+
+/** Lays a new version of the drawing on the design: what was set carries over where it fits. */
+export async function revise(files: Files): Promise<void> {
+  const o = await bring(files);
+  const p = s.asked.value;
+  if (!o || !p) return;
+  const got = await quietly(p, (e, q) => e.call('revise', { picked: s.picked(q), drawing: o.drawing }));
+  if (!got) return;
+  const { design, words, lost } = got.value.answer;
+  s.spot.value = undefined;
+  s.change((q) => withDesign(q, design, s.at.value), `Brought ${o.design.drawings[0]?.fileName ?? 'a new version'}`);
+  s.tell(words, lost.join(' '));
 }
 
 function place(o: Opened, as: string | undefined): void {

@@ -1,5 +1,6 @@
 // The ways a drawing comes in: chosen, pasted, photographed, dropped, or one of ours.
-import { open } from '../state/ask';
+import type { NamedFile } from '../engine/client';
+import { open, revise } from '../state/ask';
 import { bringList, isList } from '../state/codes';
 import { tell } from '../state/store';
 import { go } from './go';
@@ -30,11 +31,21 @@ function showNews(): void {
 
 /** One picture is a drawing; two together are its lines and its colours. */
 export function openFirst(files: FileList | null | undefined): void {
+  const [first] = files ?? [];
+  if (first && isList(first.name)) void bringList(first, first.name).then(showNews);
+  else withPictures(files, (pictures) => void open(pictures));
+}
+
+/** The new version of the drawing on the sheet. */
+export function reviseFirst(files: FileList | null): void {
+  withPictures(files, (pictures) => void revise(pictures));
+}
+
+function withPictures(files: FileList | null | undefined, use: (pictures: [NamedFile, NamedFile?]) => void): void {
   const [first, second, more] = [...(files ?? [])];
   if (!first) return;
-  if (isList(first.name)) void bringList(first, first.name).then(showNews);
-  else if (more) tell('These are more than two pictures.', 'Bring one drawing, or its lines and its colours as two pictures.');
-  else void open(second ? [named(first), named(second)] : [named(first)]);
+  if (more) tell('These are more than two pictures.', 'Bring one drawing, or its lines and its colours as two pictures.');
+  else use(second ? [named(first), named(second)] : [named(first)]);
 }
 
 const named = (file: File) => ({ file, name: file.name });

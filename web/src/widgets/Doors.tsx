@@ -7,7 +7,7 @@ export interface DoorsProps {
   onDemo: (d: 'lighthouse' | 'harbour' | 'buoy') => void;
 }
 
-const KINDS = 'image/png,image/jpeg,image/webp,image/avif,image/gif,image/svg+xml,.svg';
+export const KINDS = 'image/png,image/jpeg,image/webp,image/avif,image/gif,image/svg+xml,.svg';
 
 export function Doors({ onFiles, onPaste, onDemo }: DoorsProps) {
   const file = useRef<HTMLInputElement>(null);
