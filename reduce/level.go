@@ -5,6 +5,8 @@ import (
 
 	"github.com/anthonynsimon/bild/blur"
 	"github.com/anthonynsimon/bild/transform"
+
+	"badgewright/reduce/colour"
 )
 
 const (
@@ -16,6 +18,9 @@ const (
 	// mapSlope is the greatest step of the light from one place of the map to
 	// the next, in levels; an edge of the drawing steps further.
 	mapSlope = 5
+	// mapEdge is the difference within one place of the map, in levels, beyond
+	// which an edge runs through it: grain, brought down in size, stays below.
+	mapEdge = 26
 	// leastShading is the fall of the paper's light, in levels, that is worth
 	// levelling; less, the tolerances take.
 	leastShading = 12
@@ -35,16 +40,37 @@ const (
 )
 
 // level divides the drawing by the light on its paper and says whether it did.
-// A clean or evenly lit drawing comes back as it is.
+// A clean or evenly lit drawing comes back as it is; a photograph, known by its
+// grain, has a lamp's colour even where its light is even.
 func level(d *Drawing) (*Drawing, bool) {
-	if min(d.W, d.H) < 16 || clearShare(d) > 0 || evenBorder(d) {
+	if min(d.W, d.H) < 16 || clearShare(d) > 0 {
 		return d, false
 	}
-	light := lightMap(d)
+	photo := grainOf(d)
+	if !photo && evenBorder(d) {
+		return d, false
+	}
+	light := lightMap(d, photo)
 	if light == nil {
 		return d, false
 	}
 	return divide(d, light), true
+}
+
+// grainStrip and grainStrips: so many rows at so many places tell grain.
+const (
+	grainStrip  = 12
+	grainStrips = 10
+)
+
+// grainOf is true for a picture whose every pixel wanders, as a camera's does.
+func grainOf(d *Drawing) bool {
+	var pix []uint32
+	for k := range grainStrips {
+		y := k * max(0, d.H-grainStrip) / grainStrips
+		pix = append(pix, d.Pix[y*d.W:min(y+grainStrip, d.H)*d.W]...)
+	}
+	return gradeOf(stepsOf(pix, d.W, len(pix)/d.W), make([]uint8, len(pix))) == grainy
 }
 
 // evenBorder is true when all but a hundredth of the border has one colour
@@ -63,13 +89,13 @@ func evenBorder(d *Drawing) bool {
 }
 
 // lightMap returns the light on the paper at reduced size, or nil when there
-// is no sheet or no shading on it worth taking out.
-func lightMap(d *Drawing) *image.RGBA {
+// is no sheet or, but for a photograph, no shading on it worth taking out.
+func lightMap(d *Drawing, photo bool) *image.RGBA {
 	pre := Shrink(sparse(d, max(d.W, d.H)/(2*preSide)), preSide)
 	w, h := fit(d.W, d.H, mapSide)
 	small := transform.Resize(asRGBA(pre), w, h, transform.Box)
-	sheet := sheetOf(small)
-	if sheet == nil || !shaded(small, sheet) {
+	sheet := sheetOf(small, edgesIn(pre, w, h))
+	if sheet == nil || !photo && !shaded(small, sheet) {
 		return nil
 	}
 	return spread(small, sheet)
@@ -92,7 +118,7 @@ func sparse(d *Drawing, step int) *Drawing {
 
 // sheetOf marks the cells of the largest slowly changing area along the
 // border; nil when it holds too little of the border to be the paper.
-func sheetOf(m *image.RGBA) []bool {
+func sheetOf(m *image.RGBA, edged []bool) []bool {
 	w, h := m.Rect.Dx(), m.Rect.Dy()
 	seen := make([]int, w*h)
 	border := borderOf(w, h)
@@ -101,7 +127,7 @@ func sheetOf(m *image.RGBA) []bool {
 		if seen[i] != 0 {
 			continue
 		}
-		walk(m, seen, i, k+1)
+		walk(m, edged, seen, i, k+1)
 		n := 0
 		for _, j := range border {
 			if seen[j] == k+1 {
@@ -122,8 +148,32 @@ func sheetOf(m *image.RGBA) []bool {
 	return sheet
 }
 
+// edgesIn marks the cells of a map of w x h through which an edge of the
+// drawing runs: along an edge that is nearly upright, or level, the cells
+// change slowly from paper to drawing, and the light's way must not lead there.
+func edgesIn(pre *Drawing, w, h int) []bool {
+	low, high := make([][3]int, w*h), make([][3]int, w*h)
+	for i := range low {
+		low[i] = [3]int{255, 255, 255}
+	}
+	for i, p := range pre.Pix {
+		k := i/pre.W*h/pre.H*w + i%pre.W*w/pre.W
+		for c := range 3 {
+			v := int(p >> (8 * c) & 255)
+			low[k][c], high[k][c] = min(low[k][c], v), max(high[k][c], v)
+		}
+	}
+	edged := make([]bool, w*h)
+	for k := range edged {
+		for c := range 3 {
+			edged[k] = edged[k] || high[k][c]-low[k][c] > mapEdge
+		}
+	}
+	return edged
+}
+
 // walk marks every cell that can be reached from i by small steps.
-func walk(m *image.RGBA, seen []int, i, mark int) {
+func walk(m *image.RGBA, edged []bool, seen []int, i, mark int) {
 	w, h := m.Rect.Dx(), m.Rect.Dy()
 	stack := []int{i}
 	seen[i] = mark
@@ -135,7 +185,7 @@ func walk(m *image.RGBA, seen []int, i, mark int) {
 			if n[0] < 0 || n[1] < 0 || n[0] >= w || n[1] >= h {
 				continue
 			}
-			if j := n[1]*w + n[0]; seen[j] == 0 && step(m, i, j) <= mapSlope {
+			if j := n[1]*w + n[0]; seen[j] == 0 && !edged[j] && step(m, i, j) <= mapSlope {
 				seen[j] = mark
 				stack = append(stack, j)
 			}
@@ -251,18 +301,43 @@ func between(i, n, m int) (a, b int, f int32) {
 	return a, min(a+1, m-1), int32(at & 255)
 }
 
+const (
+	// paleTint and paleLight bound the OKLab chroma and lightness of paper that
+	// is white to whoever drew on it; beyond, it is coloured paper and stays so.
+	paleTint  = 0.05
+	paleLight = 0.72
+)
+
 // gainsOf returns, for each cell and channel, in parts of 256, how far its paper
-// is from white. Paper that needs levelling lies under a lamp or a window, and
-// is white to whoever drew on it: so the lamp's own colour goes too.
+// is from white, so that the lamp's own colour goes too; from its best-lit
+// place, when the paper itself is coloured.
 func gainsOf(light *image.RGBA) []int32 {
+	best := bestLit(light)
+	to := [3]int32{255, 255, 255}
+	if lab := best.OKLab(); lab.Chroma() > paleTint || lab.L < paleLight {
+		to = [3]int32{int32(best.R), int32(best.G), int32(best.B)}
+	}
 	gains := make([]int32, 0, 3*len(light.Pix)/4)
 	for i, v := range light.Pix {
 		if i%4 < 3 {
 			at := max(1, int32(v))
-			gains = append(gains, min(max((255*256+at/2)/at, 64), mostGain*256))
+			gains = append(gains, min(max((to[i%4]*256+at/2)/at, 64), mostGain*256))
 		}
 	}
 	return gains
+}
+
+// bestLit is the colour of the best-lit paper: all but a twentieth is darker.
+func bestLit(light *image.RGBA) colour.RGB8 {
+	var best [3]uint8
+	for c := range best {
+		var count [256]int
+		for i := c; i < len(light.Pix); i += 4 {
+			count[light.Pix[i]]++
+		}
+		best[c] = uint8(quantile(&count, len(light.Pix)/4, 19, 20))
+	}
+	return colour.RGB8{R: best[0], G: best[1], B: best[2]}
 }
 
 // asRGBA copies a solid drawing for the image library.
