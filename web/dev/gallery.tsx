@@ -25,7 +25,7 @@ const idle = () => undefined;
 const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colours: [], quantity: 100 };
 
 const PANELS: Record<string, () => ComponentChildren> = {
-  drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" fileName="lighthouse.svg" onGround={idle} />,
+  drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" revisions={[{ id: 'd', fileName: 'lighthouse.svg', ground: 'auto' }]} onRevise={idle} onGround={idle} />,
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
     <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}

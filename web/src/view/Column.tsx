@@ -13,6 +13,7 @@ import { DrawingPanel } from '../panels/DrawingPanel';
 import { MetalPanel } from '../panels/MetalPanel';
 import { OrderPanel } from '../panels/OrderPanel';
 import { SightPanel } from '../panels/SightPanel';
+import { reviseFirst } from './doors';
 import { Maker } from './Maker';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 
@@ -53,7 +54,7 @@ export function Column() {
   return (
     <div class="column">
       <DrawingPanel
-        opened={ref ? s.opened.value[ref.id] : undefined} thumb={ref ? thumbs.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} fileName={ref?.fileName ?? ''}
+        opened={ref ? s.opened.value[ref.id] : undefined} thumb={ref ? thumbs.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} revisions={d?.drawings ?? []} onRevise={reviseFirst}
         onGround={(g) => void chooseGround(g)}
       />
       {d && v ? (
