@@ -23,7 +23,16 @@ func hello(_ *Session, _ Job, _ wire.HelloAsk) (Reply, error) {
 		Limits:          usualLimits(),
 		LeastSize:       sizing.LeastSize,
 		GreatestSize:    sizing.GreatestSize,
+		Finishes:        finishesByRole(),
 	}}, nil
+}
+
+func finishesByRole() []wire.FinishesFor {
+	var all []wire.FinishesFor
+	for _, r := range []reduce.Role{reduce.Enamel, reduce.Metal} {
+		all = append(all, wire.FinishesFor{Role: r, Finishes: sizing.Finishes(r)})
+	}
+	return all
 }
 
 // startingColours is as many colours as there can be enamels, named.

@@ -60,6 +60,14 @@ type Hello struct {
 	// LeastSize and GreatestSize bound the size of a pin.
 	LeastSize    unit.MM `json:"leastSize"`
 	GreatestSize unit.MM `json:"greatestSize"`
+	// Finishes is what can set a fill or a metal apart, by role.
+	Finishes []FinishesFor `json:"finishes"`
+}
+
+// FinishesFor is the finishes that flats of a role can have, the plain one first.
+type FinishesFor struct {
+	Role     reduce.Role     `json:"role"`
+	Finishes []sizing.Finish `json:"finishes"`
 }
 
 // NamedColour is a colour and its plain name.

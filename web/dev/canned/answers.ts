@@ -102,7 +102,8 @@ export const HELLO: Hello = {
     plating('black-nickel', 'black nickel', '#16181b', '#4a4e54', '#b4bac2'),
     plating('antique-gold', 'antique gold', '#3b2a0e', '#ae8a45', '#f0dca4', true),
   ],
-  blank: BLANK, limits: [{ making: 'struck', fill: 'soft', limits: DESIGN.limits }], leastSize: 5, greatestSize: 150,
+  blank: BLANK, limits: [{ making: 'struck', fill: 'soft', limits: DESIGN.limits }], finishes: [{ role: 'enamel', finishes: ['', 'glitter', 'pearl', 'translucent', 'glow'] }, { role: 'metal', finishes: ['', 'sandblasted', 'textured'] }],
+  leastSize: 5, greatestSize: 150,
 };
 
 export const OPENED: Opened = {

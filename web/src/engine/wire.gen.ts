@@ -270,6 +270,12 @@ export interface LimitsFor {
   limits: Limits;
 }
 
+/** FinishesFor is the finishes that flats of a role can have, the plain one first. */
+export interface FinishesFor {
+  role: Role;
+  finishes: Finish[];
+}
+
 /** Hello is what the page needs before any drawing. */
 export interface Hello {
   maxCount: number;
@@ -286,6 +292,8 @@ export interface Hello {
   /** LeastSize and GreatestSize bound the size of a pin. */
   leastSize: MM;
   greatestSize: MM;
+  /** Finishes is what can set a fill or a metal apart, by role. */
+  finishes: FinishesFor[];
 }
 
 /** HeaderAsk comes with the first bytes of a file. */

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { BLANK } from '../../dev/canned/project';
 import type { ColourEntry } from '../engine/wire.gen';
-import { colourOf, withCodes, withColourList, withHandEdit, withoutCode } from './colouring';
+import { colourOf, withCodes, withColourList, withFinish, withHandEdit, withoutCode } from './colouring';
 import { versionOf } from './project';
 
 const red: ColourEntry = { code: 'SL-32', name: 'Signal red', rgb: { r: 196, g: 51, b: 43 } };
@@ -41,4 +41,12 @@ it('puts a list into the order and takes it out; codes stay', () => {
   const q = withColourList(p, undefined);
   expect('colourList' in q.order).toBe(false);
   expect(of(q, 3)?.code).toBe('SL-32');
+});
+
+it('keeps a finish through codes and colours, and drops it when plain', () => {
+  const p = withFinish(withCodes(BLANK, [{ flat: 3, entry: red }], true), 3, 'pearl');
+  expect(of(p, 3)).toEqual({ flat: 3, code: 'SL-32', named: 'Signal red', rgb: red.rgb, finish: 'pearl' });
+  expect(of(withCodes(p, [{ flat: 3, entry: blue }], false), 3)).toEqual({ flat: 3, code: 'SL-54', finish: 'pearl' });
+  expect(of(withoutCode(p, 3), 3)).toEqual({ flat: 3, finish: 'pearl' });
+  expect(versionOf(withFinish(withoutCode(p, 3), 3, ''))?.colours).toEqual([]);
 });

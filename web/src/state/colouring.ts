@@ -1,5 +1,5 @@
 // Pure changes to what a version's colours are ordered as.
-import type { ColourEntry, ColourList, Edit, Project, Version, VersionColour } from '../engine/wire.gen';
+import type { ColourEntry, ColourList, Edit, Finish, Project, Version, VersionColour } from '../engine/wire.gen';
 import { FIRST, versionOf, withEdit, withVersion, type Place } from './project';
 
 /** Puts a maker's list into the order, or takes it out; codes that were taken stay. */
@@ -17,14 +17,25 @@ export interface Take {
 /** Flats take codes; painted, they take the colours of the entries as well, else they keep their own. */
 export function withCodes(p: Project, takes: readonly Take[], painted: boolean, at: Place = FIRST): Project {
   const colours = takes.map(({ flat, entry }): VersionColour => ({
-    flat, code: entry.code, ...(entry.name ? { named: entry.name } : {}), ...(painted ? { rgb: entry.rgb } : {}),
+    ...finishOnly(p, flat, at), code: entry.code, ...(entry.name ? { named: entry.name } : {}), ...(painted ? { rgb: entry.rgb } : {}),
   }));
   return replaced(p, takes.map((t) => t.flat), colours, at);
 }
 
 /** A flat loses its code, and the colour that came with it. */
 export function withoutCode(p: Project, flat: number, at: Place = FIRST): Project {
-  return replaced(p, [flat], [], at);
+  return replaced(p, [flat], [finishOnly(p, flat, at)], at);
+}
+
+/** A flat gets a finish; '' is the plain one. */
+export function withFinish(p: Project, flat: number, finish: Finish, at: Place = FIRST): Project {
+  const { finish: _, ...had } = colourOf(versionOf(p, at), flat) ?? { flat };
+  return replaced(p, [flat], [finish === '' ? had : { ...had, finish }], at);
+}
+
+function finishOnly(p: Project, flat: number, at: Place): VersionColour {
+  const finish = colourOf(versionOf(p, at), flat)?.finish;
+  return finish ? { flat, finish } : { flat };
 }
 
 /** An edit made by hand; a colour given so wins over that of a code. */
@@ -37,15 +48,17 @@ function unpainted(p: Project, flat: number, at: Place = FIRST): Project {
   const had = colourOf(versionOf(p, at), flat);
   if (!had?.rgb) return p;
   const { rgb: _, ...rest } = had;
-  return replaced(p, [flat], rest.code ? [rest] : [], at);
+  return replaced(p, [flat], [rest], at);
 }
 
 export function colourOf(v: Version | undefined, flat: number): VersionColour | undefined {
   return v?.colours.find((c) => c.flat === flat);
 }
 
+/** Puts new entries in the place of old ones; one that says nothing is left out. */
 function replaced(p: Project, flats: readonly number[], by: VersionColour[], at: Place): Project {
   const v = versionOf(p, at);
   if (!v) return p;
-  return withVersion(p, { colours: [...v.colours.filter((c) => !flats.includes(c.flat)), ...by] }, at);
+  const telling = by.filter((c) => c.rgb !== undefined || c.code !== undefined || c.finish !== undefined);
+  return withVersion(p, { colours: [...v.colours.filter((c) => !flats.includes(c.flat)), ...telling] }, at);
 }
