@@ -87,7 +87,12 @@ func (e *envelope) lowest(s []stretch, y, x0, x1 int) int {
 			t := &s[n-1]
 			at := int(t.start)
 			if int(t.best) <= u.far2(at) {
-				start = u.beats(t)
+				d, gap := int(t.g2)-int(u.g2), int(u.a)-int(t.b)
+				if -gap*gap < d && d <= gap*gap {
+					start = meet(int(t.b), int(u.a), d) // between the two
+				} else {
+					start = u.beats(t, d)
+				}
 				break
 			}
 			if int(t.v) < y && u.far2(at-1) <= t.far2(at-1) {
@@ -110,26 +115,31 @@ func (e *envelope) lowest(s []stretch, y, x0, x1 int) int {
 }
 
 // beats returns the first column in which u is nearer than s, which lies left
-// of it and is as near in some column.
-func (u *stretch) beats(s *stretch) int {
-	d := int(s.g2) - int(u.g2)
+// of it and is as near in some column: over s or before it where d, by how much
+// s is further away, is above 0, else over u or beyond it.
+func (u *stretch) beats(s *stretch, d int) int {
 	p, q := int(s.b), int(u.a) // the ends of the two that count
-	gap := q - p
-	switch {
-	case d > gap*gap: // somewhere over s, or before
+	if d > 0 {
 		if p = int(s.a); s.a < s.b {
 			if x := q - wholeRoot(d-1); x > p {
 				return x
 			}
 		}
-	case d <= -gap*gap: // somewhere over u, or beyond
-		if q = int(u.b); u.a < u.b {
-			if x := p + wholeRoot(-d) + 1; x < q {
-				return x
-			}
+		return meet(p, q, d)
+	}
+	if q = int(u.b); u.a < u.b {
+		if x := p + wholeRoot(-d) + 1; x < q {
+			return x
 		}
 	}
-	return 1 + ((q-p)*(q+p)-d)/(2*(q-p))
+	return meet(p, q, d)
+}
+
+// meet returns the first column nearer to a site in column q than to one in
+// column p, left of it, which is further away by d, squared. Neither side of
+// the fraction is below 0, and unsigned is quicker in WebAssembly.
+func meet(p, q, d int) int {
+	return 1 + int(uint((q-p)*(q+p)-d)/uint(2*(q-p)))
 }
 
 // wholeRoot returns the greatest whole number whose square is not above n.

@@ -156,7 +156,7 @@ func (b *bordering) add(x, y int, pair [2]int32, length float64) {
 	t := b.last
 	t.length += length
 	fx, fy := float64(x), float64(y)
-	t.box = [4]float64{min(t.box[0], fx), min(t.box[1], fy), max(t.box[2], fx), max(t.box[3], fy)}
+	t.box = [4]float64{lesser(t.box[0], fx), lesser(t.box[1], fy), greater(t.box[2], fx), greater(t.box[3], fy)}
 	t.points = append(t.points, int32(y*(b.m.v.w+1)+x))
 }
 

@@ -117,7 +117,7 @@ func (v *view) distance(x, y float64, sx, sy int, class uint8) float64 {
 		return d
 	}
 	e = v.edgeNear(bx, by, class)
-	return min(d, e.distance(x, y))
+	return lesser(d, e.distance(x, y))
 }
 
 // distance is view.distance for many places.
@@ -132,7 +132,7 @@ func (c *edges) distance(x, y float64, sx, sy int, class uint8) float64 {
 	if !ok {
 		return d
 	}
-	return min(d, c.at(bx, by, class).distance(x, y))
+	return lesser(d, c.at(bx, by, class).distance(x, y))
 }
 
 // edges keeps the edge of each class at each pixel it was asked for.

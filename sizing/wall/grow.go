@@ -21,14 +21,14 @@ var never = float32(math.Inf(1))
 
 // lesser and greater are min and max of what are numbers: in WebAssembly the
 // built-in ones are calls that ask.
-func lesser(a, b float32) float32 {
+func lesser[T float32 | float64](a, b T) T {
 	if b < a {
 		return b
 	}
 	return a
 }
 
-func greater(a, b float32) float32 {
+func greater[T float32 | float64](a, b T) T {
 	if b > a {
 		return b
 	}

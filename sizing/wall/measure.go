@@ -158,8 +158,8 @@ func (m *Measured) weighParts() {
 			m.middle[r.Comp][0] += n * float64(r.X0+r.X1) / 2
 			m.middle[r.Comp][1] += n * (float64(y) + 0.5)
 			b := &m.boxes[r.Comp]
-			b[0], b[1] = min(b[0], float64(r.X0)), min(b[1], float64(y))
-			b[2], b[3] = max(b[2], float64(r.X1)), max(b[3], float64(y+1))
+			b[0], b[1] = lesser(b[0], float64(r.X0)), lesser(b[1], float64(y))
+			b[2], b[3] = greater(b[2], float64(r.X1)), greater(b[3], float64(y+1))
 		}
 	}
 	for k := range m.middle {
