@@ -161,7 +161,7 @@ func (b *Builder) findRim() []uint16 {
 	skip[outside] = true
 	f := mask.Others(v.class, v.w, v.h, &skip)
 	out := make([]uint16, len(v.class))
-	lines := newEdges(v)
+	lines := newEdges(v, &skip)
 	for y := 0; y < v.h; y++ {
 		for x := 0; x < v.w; x++ {
 			i := y*v.w + x
@@ -244,7 +244,7 @@ func (b *Builder) findSeams() []uint16 {
 	if !ok {
 		return out
 	}
-	lines := newEdges(v)
+	lines := newEdges(v, &v.enamel)
 	for y := 0; y < v.h; y++ {
 		for x := 0; x < v.w; x++ {
 			i := y*v.w + x

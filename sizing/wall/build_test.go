@@ -97,6 +97,31 @@ func TestBuildingLeavesTheDrawnAlone(t *testing.T) {
 	require.False(t, measured(t, struck).At(230, 160).Built)
 }
 
+// Where a seam ends at a metal line, its direction there is not sure: nothing
+// may be built where that would lead to.
+func TestLinesAreBuiltNowhereButAtTheSeam(t *testing.T) {
+	s := scene(200, 200, func(x, y float64) uint8 {
+		switch {
+		case x < 20 || y < 20 || x > 180 || y > 180 || y > 80 && y < 90:
+			return steel
+		case y > 90 || x < 100:
+			return red
+		}
+		return blue
+	})
+	struck, err := NewBuilder(s).Apply([]sizing.Recipe{{Kind: sizing.BuildLines, Width: 10}}, 1, soft)
+	require.NoError(t, err)
+	built := 0
+	for i, metal := range struck.Built {
+		if metal {
+			built++
+			require.InDelta(t, 100, i%200, 5+3, "row %d", i/200)
+			require.Less(t, i/200, 80)
+		}
+	}
+	require.InDelta(t, 600, built, 30, "60 px long, 10 wide")
+}
+
 func TestADrawingWithoutMetalGetsAFlatForIt(t *testing.T) {
 	s := bare(0)
 	s.Flats = s.Flats[:2]

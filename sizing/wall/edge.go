@@ -87,11 +87,11 @@ func (e *edge) foot(x, y float64) (fx, fy int, moved bool) {
 var round3 = [9][2]int{{0, 0}, {-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}}
 
 // beyondEdge finds a pixel at or round (x, y) that lies just beyond the edge of
-// a class.
-func (v *view) beyondEdge(x, y int, class uint8) (bx, by int, ok bool) {
+// a class, in one of those that may lie there.
+func (v *view) beyondEdge(x, y int, class uint8, may *[256]bool) (bx, by int, ok bool) {
 	for _, d := range &round3 {
 		bx, by = x+d[0], y+d[1]
-		if v.at(bx, by) == class {
+		if c := v.at(bx, by); c == class || !may[c] {
 			continue
 		}
 		for _, n := range round3[1:5] {
@@ -103,6 +103,14 @@ func (v *view) beyondEdge(x, y int, class uint8) (bx, by int, ok bool) {
 	return 0, 0, false
 }
 
+// anything is every class.
+var anything = func() (t [256]bool) {
+	for c := range t {
+		t[c] = true
+	}
+	return t
+}()
+
 // distance returns how far a place lies from the true edge of a class, given
 // the nearest pixel beyond it.
 func (v *view) distance(x, y float64, sx, sy int, class uint8) float64 {
@@ -112,7 +120,7 @@ func (v *view) distance(x, y float64, sx, sy int, class uint8) float64 {
 	if !moved {
 		return d
 	}
-	bx, by, ok := v.beyondEdge(fx, fy, class)
+	bx, by, ok := v.beyondEdge(fx, fy, class, &anything)
 	if !ok {
 		return d
 	}
@@ -120,7 +128,8 @@ func (v *view) distance(x, y float64, sx, sy int, class uint8) float64 {
 	return lesser(d, e.distance(x, y))
 }
 
-// distance is view.distance for many places.
+// distance is view.distance for many places, to edges with certain classes
+// beyond them: what the line of an edge meets further on may be another's.
 func (c *edges) distance(x, y float64, sx, sy int, class uint8) float64 {
 	e := c.at(sx, sy, class).edge
 	d := e.distance(x, y)
@@ -128,7 +137,7 @@ func (c *edges) distance(x, y float64, sx, sy int, class uint8) float64 {
 	if !moved {
 		return d
 	}
-	bx, by, ok := c.v.beyondEdge(fx, fy, class)
+	bx, by, ok := c.v.beyondEdge(fx, fy, class, c.beyond)
 	if !ok {
 		return d
 	}
@@ -137,9 +146,10 @@ func (c *edges) distance(x, y float64, sx, sy int, class uint8) float64 {
 
 // edges keeps the edge of each class at each pixel it was asked for.
 type edges struct {
-	v     *view
-	index []int32
-	all   []knownEdge
+	v      *view
+	beyond *[256]bool // the classes that lie beyond the edges
+	index  []int32
+	all    []knownEdge
 }
 
 type knownEdge struct {
@@ -149,8 +159,8 @@ type knownEdge struct {
 	next  int32 // another class's at the same pixel, -1 for none
 }
 
-func newEdges(v *view) *edges {
-	return &edges{v: v, index: make([]int32, (v.w+2)*(v.h+2))}
+func newEdges(v *view, beyond *[256]bool) *edges {
+	return &edges{v: v, beyond: beyond, index: make([]int32, (v.w+2)*(v.h+2))}
 }
 
 // at returns the edge of a class at a pixel, which may lie just off the raster.
