@@ -154,7 +154,7 @@ describe('the drawing as brought', () => {
 
   it('is that of the drawing on the sheet', async () => {
     await d.drop(join(drawings, 'lighthouse-white.jpg'));
-    await d.waitFor(() => document.querySelector('#drawing summary canvas')?.getAttribute('aria-label')?.includes('paper'));
+    await d.waitFor(() => document.querySelector('#drawing summary canvas')?.getAttribute('aria-label')?.includes('paper') && document.querySelector('#drawing summary canvas').width > 2);
     const t = await seen();
     assert.deepEqual([t.chequered, t.corner], [false, 255]);
     await d.click('button', 'Undo');
