@@ -2,53 +2,80 @@ package reduce
 
 import "math"
 
-// bars returns the pixels that a fill does not pass: those along the cut across
-// a gap, and along lines drawn by hand; nil when there are none. Each is a
-// chain joined by sides or corners, and a fill spreads by sides alone.
-func (d *desk) bars(e *Edit) map[int]bool {
+// bars is what a fill does not pass: pixels along the cut across a gap, and
+// under lines drawn by hand.
+type bars struct {
+	at map[int]bool
+	// deep is how many pixels wide the widest is: what lies under a bar goes
+	// with the first area that is filled beside it, so that a line taken out
+	// again leaves no seam.
+	deep int
+}
+
+// bars returns what stands in the way of an edit, which spreads by the sides of
+// pixels: a chain of pixels that touch by sides or corners holds it back.
+func (d *desk) bars(e *Edit) bars {
 	if e.Gap == nil && len(e.Lines) == 0 {
-		return nil
+		return bars{}
 	}
-	w, h := float64(d.a.w), float64(d.a.h)
-	barred := make(map[int]bool)
+	b := bars{at: make(map[int]bool), deep: 1}
 	if g := e.Gap; g != nil {
-		d.bar(barred, g[0]*w, g[1]*h, g[2]*w, g[3]*h)
+		d.bar(&b, [][2]float64{{g[0], g[1]}, {g[2], g[3]}}, 0)
 	}
 	for _, l := range e.Lines {
-		last := len(l.Points) - 1
-		for i := range last {
-			p, q := l.Points[i], l.Points[i+1]
-			x0, y0, x1, y1 := p[0]*w, p[1]*h, q[0]*w, q[1]*h
-			// An end reaches half a width further: so far does the metal.
-			if dx, dy := reach(x1-x0, y1-y0, l.Width*w/2); i == 0 {
-				x0, y0 = x0-dx, y0-dy
-			}
-			if dx, dy := reach(x1-x0, y1-y0, l.Width*w/2); i == last-1 {
-				x1, y1 = x1+dx, y1+dy
-			}
-			d.bar(barred, x0, y0, x1, y1)
-		}
+		d.bar(&b, l.Points, l.Width*float64(d.a.w))
 	}
-	return barred
+	return b
 }
 
-// reach is a step of a length along a direction; none when it has none.
-func reach(dx, dy, length float64) (x, y float64) {
-	long := math.Hypot(dx, dy)
-	if long == 0 {
-		return 0, 0
+// bar adds the pixels under a line of a width in pixels, and always those along
+// its middle.
+func (d *desk) bar(b *bars, points [][2]float64, width float64) {
+	if width >= 1 {
+		b.deep = max(b.deep, int(math.Ceil(width))+1)
 	}
-	return dx / long * length, dy / long * length
+	w, h := float64(d.a.w), float64(d.a.h)
+	for k := 1; k < len(points); k++ {
+		s := stretch{points[k-1][0] * w, points[k-1][1] * h, points[k][0] * w, points[k][1] * h}
+		d.along(b, s)
+		d.within(b, s, width/2)
+	}
 }
 
-// bar adds the pixels along a straight cut.
-func (d *desk) bar(barred map[int]bool, x0, y0, x1, y1 float64) {
-	steps := int(2*math.Hypot(x1-x0, y1-y0)) + 1
+// stretch is a straight piece of a line, in pixels.
+type stretch struct{ x0, y0, x1, y1 float64 }
+
+// along adds the chain of pixels that a stretch runs through.
+func (d *desk) along(b *bars, s stretch) {
+	steps := int(2*math.Hypot(s.x1-s.x0, s.y1-s.y0)) + 1
 	for k := 0; k <= steps; k++ {
 		t := float64(k) / float64(steps)
-		x, y := int(math.Floor(x0+float64(t*(x1-x0)))), int(math.Floor(y0+float64(t*(y1-y0))))
+		x, y := int(math.Floor(s.x0+float64(t*(s.x1-s.x0)))), int(math.Floor(s.y0+float64(t*(s.y1-s.y0))))
 		if x >= 0 && y >= 0 && x < d.a.w && y < d.a.h {
-			barred[y*d.a.w+x] = true
+			b.at[y*d.a.w+x] = true
 		}
 	}
+}
+
+// within adds the pixels whose middle lies within reach of a stretch.
+func (d *desk) within(b *bars, s stretch, reach float64) {
+	x0, x1 := int(math.Floor(min(s.x0, s.x1)-reach)), int(math.Ceil(max(s.x0, s.x1)+reach))
+	y0, y1 := int(math.Floor(min(s.y0, s.y1)-reach)), int(math.Ceil(max(s.y0, s.y1)+reach))
+	for y := max(y0, 0); y <= min(y1, d.a.h-1); y++ {
+		for x := max(x0, 0); x <= min(x1, d.a.w-1); x++ {
+			if s.distance(float64(x)+0.5, float64(y)+0.5) <= reach {
+				b.at[y*d.a.w+x] = true
+			}
+		}
+	}
+}
+
+// distance from a place to the nearest of a stretch.
+func (s stretch) distance(x, y float64) float64 {
+	dx, dy, px, py := s.x1-s.x0, s.y1-s.y0, x-s.x0, y-s.y0
+	if long := float64(dx*dx) + float64(dy*dy); long > 0 {
+		t := min(1, max(0, (float64(px*dx)+float64(py*dy))/long))
+		px, py = px-float64(t*dx), py-float64(t*dy)
+	}
+	return math.Sqrt(float64(px*px) + float64(py*py))
 }

@@ -85,7 +85,7 @@ func Carry(old, now *Analysis, edits []Edit) Carried {
 		}
 		if e.Op == Split || e.Op == Fill { // these go by their place
 			to.X, to.Y = c.Laid.At(e.X, e.Y)
-			to.Gap = c.Laid.gap(e.Gap)
+			to.Gap, to.Lines = c.Laid.gap(e.Gap), c.Laid.lines(e.Lines)
 			ok = now.holdsAt(to)
 			if _, had := c.To[e.Flat]; !had {
 				to.Flat = 0
@@ -112,6 +112,18 @@ func (l Laid) gap(g *[4]float64) *[4]float64 {
 	to[0], to[1] = l.At(g[0], g[1])
 	to[2], to[3] = l.At(g[2], g[3])
 	return &to
+}
+
+func (l Laid) lines(all []HandLine) []HandLine {
+	var to []HandLine
+	for _, h := range all {
+		points := make([][2]float64, len(h.Points))
+		for i, p := range h.Points {
+			points[i][0], points[i][1] = l.At(p[0], p[1])
+		}
+		to = append(to, HandLine{Points: points, Width: h.Width * l.KX})
+	}
+	return to
 }
 
 func (c *Carried) flat(id FlatID, ok bool) (FlatID, bool) {

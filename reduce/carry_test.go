@@ -78,8 +78,12 @@ func TestCarryToAnotherCanvas(t *testing.T) {
 	draw := func(w, h int, dx float64) *Analysis {
 		return analysed(t, drawingOf(t, rasterise(w, h, rgb(t, "#ffffff"), shape{rgb(t, "#2f5d7c"), disc(100-dx, 100, 80)}, shape{rgb(t, "#c8402f"), disc(90-dx, 110, 30)})))
 	}
-	c := Carry(draw(300, 200, 0), draw(180, 200, 10), []Edit{{Op: Split, Flat: 1, X: 90.0 / 300, Y: 0.55}})
+	across := []HandLine{{Points: [][2]float64{{0.2, 0.5}, {0.5, 0.5}}, Width: 0.03}}
+	c := Carry(draw(300, 200, 0), draw(180, 200, 10), []Edit{{Op: Split, Flat: 1, X: 90.0 / 300, Y: 0.55, Lines: across}})
 	assert.Less(t, c.Changed, 0.02)
 	require.Len(t, c.Edits, 1)
 	assert.InDelta(t, 80.0/180, c.Edits[0].X, 0.02)
+	require.Len(t, c.Edits[0].Lines, 1)
+	assert.InDelta(t, 140.0/180, c.Edits[0].Lines[0].Points[1][0], 0.02)
+	assert.InDelta(t, 9.0/180, c.Edits[0].Lines[0].Width, 0.002)
 }

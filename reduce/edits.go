@@ -175,7 +175,7 @@ func (d *desk) splitOff(e Edit) {
 	b.first, b.role = b.id, t.role
 	b.rgb = flatFrom(t, d.boughs).RGB
 	b.lab = b.rgb.OKLab()
-	b.area = d.carve(at, d.setOf(t), uint8(b.id), nil)
+	b.area = d.carve(at, d.setOf(t), uint8(b.id), d.bars(&e))
 	d.boughs = append(d.boughs, b)
 }
 
@@ -207,47 +207,4 @@ func (d *desk) setOf(t *twig) *[256]bool {
 		in[k] = true
 	}
 	return &in
-}
-
-// carve relabels the connected area round pixel at whose labels are in the
-// set, and its rim, on copies of the pixels; it returns the area's size. What
-// is barred is relabelled too, but not passed.
-func (d *desk) carve(at int, in *[256]bool, to uint8, barred map[int]bool) int {
-	w, h := d.a.w, d.a.h
-	d.f.label = append([]uint8(nil), d.f.label...)
-	d.f.beside = append([]uint8(nil), d.f.beside...)
-	area := 0
-	var stack []int
-	take := func(i int) {
-		if l := d.f.label[i]; in[l] {
-			if l != None {
-				d.boughs[l].area--
-			}
-			area++
-			if in[d.f.beside[i]] {
-				d.f.beside[i] = to
-			}
-			d.f.label[i] = to
-			if !barred[i] || i == at {
-				stack = append(stack, i)
-			}
-		}
-	}
-	take(at)
-	for len(stack) > 0 {
-		i := stack[len(stack)-1]
-		stack = stack[:len(stack)-1]
-		x, y := i%w, i/w
-		for yy := max(y-1, 0); yy <= min(y+1, h-1); yy++ {
-			for xx := max(x-1, 0); xx <= min(x+1, w-1); xx++ {
-				j := yy*w + xx
-				if in[d.f.label[j]] && (xx == x || yy == y) {
-					take(j)
-				} else if in[d.f.beside[j]] && !in[d.f.label[j]] && d.f.label[j] != to {
-					d.f.beside[j] = to // the soft rim of the area
-				}
-			}
-		}
-	}
-	return area
 }

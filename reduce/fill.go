@@ -10,7 +10,7 @@ func (d *desk) fill(e Edit) {
 	}
 	b, in := d.under(e, at)
 	barred := d.bars(&e)
-	if in[None] && d.opens(at, barred) {
+	if in[None] && d.opens(at, barred.at) {
 		return // it would flood the page
 	}
 	if e.RGB != nil {

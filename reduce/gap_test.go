@@ -150,7 +150,24 @@ func TestFillKeepsToItsSideOfALineDrawnByHand(t *testing.T) {
 	for y := 45; y < 116; y++ {
 		assert.Contains(t, []colour.RGB8{red, sea}, s.Flats[s.Labels[y*200+130]].RGB, "row %d", y)
 	}
+	split := Edit{Op: Split, X: 0.65, Y: 50.0 / 160, Count: 1, Lines: []HandLine{across}}
+	s = at(t, a, 3, split)
+	assert.NotEqual(t, s.Labels[50*200+130], s.Labels[110*200+130], "a split keeps to its side too")
 	dot := Edit{Op: Fill, X: 0.65, Y: 50.0 / 160, RGB: &red, Count: 1, Lines: []HandLine{{Points: across.Points[:1], Width: 1}, {}}}
 	s = at(t, a, 3, dot)
 	assert.Equal(t, red, s.Flats[s.Labels[110*200+130]].RGB, "a dot closes nothing")
+}
+
+// A line that ends short of the next leaves a gap, whose ends lie anywhere on
+// the edge of the line: the cut across it and the line hold together.
+func TestFillIsHeldByALineAndAGapAtItsEnd(t *testing.T) {
+	a := analysed(t, boxDrawing(t, 0))
+	red := rgb(t, "#d23b2f")
+	short := HandLine{Points: [][2]float64{{116.0 / 200, 80.0 / 160}, {161.0 / 200, 80.0 / 160}}, Width: 8.0 / 200}
+	for _, y := range []float64{77.5, 80.5, 82.5} {
+		fill := Edit{Op: Fill, X: 0.65, Y: 50.0 / 160, RGB: &red, Count: 1, Lines: []HandLine{short}, Gap: &[4]float64{103.5 / 200, y / 160, 114.5 / 200, y / 160}}
+		s := at(t, a, 3, fill)
+		assert.Equal(t, red, s.Flats[s.Labels[50*200+130]].RGB)
+		assert.Equal(t, rgb(t, "#ffffff"), s.Flats[s.Labels[110*200+130]].RGB, "the gap is cut at row %g", y)
+	}
 }
