@@ -10,7 +10,10 @@ import (
 )
 
 // benchPixels is how many pixels the demo lighthouse is brought to.
-const benchPixels = 2.5e6
+const (
+	benchPixels = 2.5e6
+	benchReach  = 24
+)
 
 // demo is the demo lighthouse in labels: 0 outside, the rest by how light and
 // how red a pixel is.
@@ -61,7 +64,7 @@ func BenchmarkOthers(b *testing.B) {
 	}
 }
 
-func BenchmarkNearest(b *testing.B) {
+func BenchmarkSitesWithin(b *testing.B) {
 	label, w, h := demo(b)
 	site := make([]bool, len(label))
 	for i := 1; i < len(site); i++ {
@@ -69,6 +72,6 @@ func BenchmarkNearest(b *testing.B) {
 	}
 	b.ReportAllocs()
 	for b.Loop() {
-		Nearest(site, w, h)
+		SitesWithin(site, w, h, benchReach)
 	}
 }

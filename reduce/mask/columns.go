@@ -11,6 +11,7 @@ import (
 type columns struct {
 	h       int32
 	walled  bool    // what lies off the raster is another label too
+	reach   int32   // what lies further up or down than this does not count
 	singles []int32 // columns in which a label begins and ends in this row, from the left
 	near    []int16 // of each column, in the row last gone to; none where there is none
 	breaks  bitmap  // whether a column's near is not that of the one before
@@ -23,20 +24,26 @@ type columns struct {
 // span is a stretch x0..x1-1 of row y whose label is not that of the row above.
 type span struct{ y, x0, x1 int32 }
 
-// turn is where the nearest pixel of a column comes to be the one below.
+// turn is what comes to be nearest in a column.
 type turn struct {
 	x    int32
 	to   int16
 	next int32 // 1 + the next in the same row, 0 for none
 }
 
+// everywhere is a reach across any raster.
+const everywhere = 2 * GreatestSide
+
 // none stands for "no other label in this column".
 const none = math.MinInt16
 
 // newColumns looks through the raster from below. Columns of labels for which
 // skip is true are not kept.
-func newColumns(c *Components, skip *[256]bool, walled bool) *columns {
-	k := &columns{h: int32(c.H), walled: walled, near: make([]int16, c.W), breaks: make(bitmap, c.W/64+1), turnAt: make([]int32, c.H+1)}
+func newColumns(c *Components, skip *[256]bool, walled bool, reach int) *columns {
+	k := &columns{
+		h: int32(c.H), walled: walled, reach: int32(min(reach, everywhere)),
+		near: make([]int16, c.W), breaks: make(bitmap, c.W/64+1), turnAt: make([]int32, c.H+1),
+	}
 	end := make([]int16, c.W)
 	for x := range end {
 		end[x] = int16(c.H)
@@ -99,25 +106,43 @@ func (k *columns) down(y int32) {
 // begin starts a stretch of one label in column x, from row y to just before
 // row end. Of two pixels equally near, the one above counts.
 func (k *columns) begin(x, y, end int32) {
-	switch {
-	case k.walled || y > 0:
-		k.set(x, int16(y-1))
-	case end < k.h:
-		k.set(x, int16(end))
-		return
-	default:
-		k.set(x, none)
-		return
-	}
 	if end == y+1 {
 		k.singles = append(k.singles, x)
 	}
-	middle := (y-1+end)/2 + 1
-	if middle >= end || !k.walled && end == k.h {
-		return
+	until := (y-1+end)/2 + 1 // where the one above is nearest, and from where the one below
+	from := until
+	if !k.walled && y == 0 {
+		until, from = y, y
 	}
-	k.turns = append(k.turns, turn{x, int16(end), k.turnAt[middle]})
-	k.turnAt[middle] = int32(len(k.turns))
+	if !k.walled && end == k.h {
+		from = end
+		if y > 0 {
+			until = end
+		}
+	}
+	until, from = min(until, y+k.reach), max(from, end-k.reach)
+	switch {
+	case until > y:
+		k.set(x, int16(y-1))
+		if until < from {
+			k.later(until, x, none)
+		}
+	case from > y:
+		k.set(x, none)
+	default:
+		k.set(x, int16(end))
+	}
+	if from > y && from < end {
+		k.later(from, x, int16(end))
+	}
+}
+
+// later notes what comes to be nearest in column x at a row.
+func (k *columns) later(y, x int32, to int16) {
+	if y < k.h {
+		k.turns = append(k.turns, turn{x, to, k.turnAt[y]})
+		k.turnAt[y] = int32(len(k.turns))
+	}
 }
 
 func (k *columns) set(x int32, v int16) {

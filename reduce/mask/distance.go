@@ -30,7 +30,7 @@ func newField(w, h int) *Field {
 func Others(label []uint8, w, h int, skip *[256]bool) *Field {
 	f := newField(w, h)
 	c := runsOf(label, w, h)
-	k := newColumns(c, skip, true)
+	k := newColumns(c, skip, true, everywhere)
 	e := newEnvelope(k)
 	for y := range h {
 		k.down(int32(y))
@@ -47,17 +47,12 @@ func Others(label []uint8, w, h int, skip *[256]bool) *Field {
 // false when there is none.
 func Nearest(site []bool, w, h int) (f *Field, ok bool) {
 	f = newField(w, h)
-	label := make([]uint8, len(site))
-	for i, s := range site {
-		if s {
-			label[i], ok = 1, true
-		}
-	}
+	label, ok := labelled(site)
 	if !ok {
 		return f, false
 	}
 	c := runsOf(label, w, h)
-	k := newColumns(c, &[256]bool{1: true}, false)
+	k := newColumns(c, skipSites, false, everywhere)
 	e := newEnvelope(k)
 	for y := range h {
 		k.down(int32(y))
@@ -65,6 +60,20 @@ func Nearest(site []bool, w, h int) (f *Field, ok bool) {
 		f.fill(y, e.of(0), int32(w))
 	}
 	return f, true
+}
+
+// skipSites leaves out the label of sites.
+var skipSites = &[256]bool{1: true}
+
+// labelled gives sites the label 1; some is false when there is none.
+func labelled(site []bool) (label []uint8, some bool) {
+	label = make([]uint8, len(site))
+	for i, s := range site {
+		if s {
+			label[i], some = 1, true
+		}
+	}
+	return label, some
 }
 
 // fill writes what a run of row y, up to column x1, has nearest.

@@ -159,14 +159,31 @@ func TestDistancesInRoundAreas(t *testing.T) {
 	}
 }
 
-func TestNearestSite(t *testing.T) {
+// fieldOf puts a list of near pixels into a field; D2 is -1 where none is listed.
+func fieldOf(t *testing.T, near []Near, w, h int) *Field {
+	f := newField(w, h)
+	for i := range f.D2 {
+		f.D2[i] = -1
+	}
+	last := -1
+	for _, n := range near {
+		i := int(n.Y)*w + int(n.X)
+		require.Greater(t, i, last, "in reading order")
+		last = i
+		dx, dy := int32(n.X-n.SX), int32(n.Y-n.SY)
+		f.D2[i], f.SX[i], f.SY[i] = dx*dx+dy*dy, n.SX, n.SY
+	}
+	return f
+}
+
+func TestSitesWithinReach(t *testing.T) {
 	const seed = 42
 	t.Logf("seed %d", seed)
 	rnd := rand.New(rand.NewPCG(seed, 0))
-	for n := range 200 {
+	for n := range 300 {
 		w, h := 1+rnd.IntN(20), 1+rnd.IntN(20)
 		site := make([]bool, w*h)
-		for range 1 + rnd.IntN(4) {
+		for range rnd.IntN(5) {
 			site[rnd.IntN(w*h)] = true
 		}
 		if n%2 == 0 { // a line, whose pixels lie side by side
@@ -175,18 +192,45 @@ func TestNearestSite(t *testing.T) {
 				site[y*w+x] = true
 			}
 		}
-		f, ok := Nearest(site, w, h)
-		require.True(t, ok)
+		reach := rnd.IntN(12)
+		if n%3 == 0 {
+			reach = 1000
+		}
+		f := fieldOf(t, SitesWithin(site, w, h, reach), w, h)
+		if all, ok := Nearest(site, w, h); ok && reach == 1000 {
+			require.Equal(t, all, f)
+		} else if !ok {
+			require.NotContains(t, site, true)
+		}
 		for i := range site {
 			x, y := i%w, i/w
 			d2, wantX, wantY := slowNearest(site, w, h, x, y)
-			require.Equal(t, d2, f.D2[i])
+			if int(d2) > reach*reach {
+				require.EqualValues(t, -1, f.D2[i])
+				continue
+			}
 			sx, sy := f.Site(x, y)
-			require.Equal(t, [2]int{wantX, wantY}, [2]int{sx, sy}, "(%d,%d) of %d x %d", x, y, w, h)
+			require.Equal(t, [3]int{int(d2), wantX, wantY}, [3]int{int(f.D2[i]), sx, sy}, "(%d,%d) of %d x %d", x, y, w, h)
 		}
 	}
-	_, ok := Nearest(make([]bool, 6), 3, 2)
-	require.False(t, ok)
+}
+
+func TestOthersWithinReach(t *testing.T) {
+	const seed = 47
+	t.Logf("seed %d", seed)
+	rnd := rand.New(rand.NewPCG(seed, 0))
+	for range 300 {
+		w, h, reach := 1+rnd.IntN(40), 1+rnd.IntN(40), rnd.IntN(12)
+		label, skip := patches(rnd, w, h), &[256]bool{2: true}
+		f, want := fieldOf(t, OthersWithin(label, w, h, skip, reach), w, h), Others(label, w, h, skip)
+		for i, l := range label {
+			if skip[l] || int(want.D2[i]) > reach*reach {
+				require.EqualValues(t, -1, f.D2[i])
+				continue
+			}
+			require.Equal(t, [3]int{int(want.D2[i]), int(want.SX[i]), int(want.SY[i])}, [3]int{int(f.D2[i]), int(f.SX[i]), int(f.SY[i])})
+		}
+	}
 }
 
 // patches are a few overlapping rectangles and discs of labels 0..3.

@@ -24,7 +24,7 @@ const narrowestCos2 = 1.0 / 16
 func Ridge(label []uint8, c *Components, skip *[256]bool) []RidgePoint {
 	r := &ridger{label: label, w: c.W, h: c.H, last: make([]int32, 2*c.W)}
 	r.points = make([]RidgePoint, 0, pointsARun*len(c.Runs))
-	k := newColumns(c, skip, true)
+	k := newColumns(c, skip, true, everywhere)
 	here, under := newEnvelope(k), newEnvelope(k)
 	for y := 0; y <= c.H; y++ {
 		if y < c.H {

@@ -6,25 +6,18 @@ import (
 	"slices"
 
 	"badgewright/reduce"
-	"badgewright/reduce/mask"
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
 
 // Builder adds metal to a flat drawing by recipe, at any size. What does not
-// depend on the size is found once, when a recipe first asks for it.
+// depend on the size is kept once a recipe has asked for it.
 type Builder struct {
 	base *reduce.Separation
 	v    *view
-	rim  []uint16 // distance to the outline where the art has no metal there
-	seam []uint16 // distance to the nearest border between two enamels
+	rim  band // along the outline where the art has no metal there
+	seam band // along the borders between two enamels
 }
-
-// Distances are kept in steps of 1/perPixel px; tooFar is beyond any band.
-const (
-	perPixel = 128
-	tooFar   = math.MaxUint16
-)
 
 // NewBuilder prepares a base separation, which is not changed.
 func NewBuilder(base *reduce.Separation) *Builder {
@@ -48,9 +41,9 @@ func (b *Builder) Apply(recipes []sizing.Recipe, scale unit.PxPerMM, l sizing.Li
 	for _, r := range recipes {
 		switch r.Kind {
 		case sizing.OuterEdge:
-			b.lay(s, b.rimDistance(), label, widthOf(r, l.Edge).Px(scale))
+			b.lay(s, b.alongRim, label, widthOf(r, l.Edge).Px(scale))
 		case sizing.BuildLines:
-			b.lay(s, b.seamDistance(), label, widthOf(r, l.Line).Px(scale)/2)
+			b.lay(s, b.alongSeams, label, widthOf(r, l.Line).Px(scale)/2)
 		case sizing.DrawLine:
 			b.draw(s, b.pointsOf(r.Points), widthOf(r, l.Line).Px(scale), label)
 		case sizing.EraseLine:
@@ -94,18 +87,18 @@ func metalOf(s *reduce.Separation) (uint8, error) {
 
 // lay turns everything nearer than reach pixels to metal; a pixel that the
 // edge of the band crosses is shared.
-func (b *Builder) lay(s *reduce.Separation, distance []uint16, label uint8, reach float64) {
+func (b *Builder) lay(s *reduce.Separation, along func(reach float64) []inBand, label uint8, reach float64) {
+	reach = min(reach, float64(s.W+s.H))
 	full := int32((reach - 0.5) * perPixel)
 	none := int32((reach + 0.5) * perPixel)
-	for i, d := range distance {
-		if int32(d) >= none || d == tooFar {
-			continue
+	for _, p := range along(reach + 0.5) {
+		switch {
+		case p.d >= none:
+		case p.d <= full:
+			b.fill(s, int(p.i), label)
+		default:
+			b.share(s, int(p.i), label, uint8((none-p.d)*255/perPixel))
 		}
-		if int32(d) <= full {
-			b.fill(s, i, label)
-			continue
-		}
-		b.share(s, i, label, uint8((none-int32(d))*255/perPixel))
 	}
 }
 
@@ -144,155 +137,4 @@ func (b *Builder) share(s *reduce.Separation, i int, label, part uint8) {
 	if part > 0 {
 		s.Beside[i], s.Cover[i] = label, 255-part
 	}
-}
-
-// rimDistance returns, for every pixel of the pin, how far it lies from the
-// outline, where the art has no metal along it.
-func (b *Builder) rimDistance() []uint16 {
-	if b.rim == nil {
-		b.rim = b.findRim()
-	}
-	return b.rim
-}
-
-func (b *Builder) findRim() []uint16 {
-	v := b.v.silhouette()
-	var skip [256]bool
-	skip[outside] = true
-	f := mask.Others(v.class, v.w, v.h, &skip)
-	out := make([]uint16, len(v.class))
-	lines := newEdges(v, &skip)
-	for y := 0; y < v.h; y++ {
-		for x := 0; x < v.w; x++ {
-			i := y*v.w + x
-			out[i] = tooFar
-			if v.class[i] == outside {
-				if v.cover(x, y, solid) > 0 && b.bare(x, y) {
-					out[i] = 0
-				}
-				continue
-			}
-			sx, sy := f.Site(x, y)
-			e := lines.at(sx, sy, solid)
-			if e.tag == 0 {
-				e.tag = 1
-				if b.bare(sx, sy) {
-					e.tag = 2
-				}
-			}
-			if e.tag == 2 {
-				out[i] = steps(lines.distance(float64(x), float64(y), sx, sy, solid))
-			}
-		}
-	}
-	return out
-}
-
-func steps(px float64) uint16 {
-	return uint16(min(px*perPixel, tooFar-1))
-}
-
-// bare says whether the pin's side of the outline at a pixel just outside is
-// something other than metal.
-func (b *Builder) bare(x, y int) bool {
-	metals, others := 0.0, 0.0
-	for k := 0; k < 9; k++ {
-		px, py := x+k%3-1, y+k/3-1
-		switch c := b.v.at(px, py); c {
-		case outside:
-		case metal:
-			metals++
-		default:
-			others++
-		}
-	}
-	return others > metals
-}
-
-// solid is the class of the whole pin in a silhouette.
-const solid uint8 = 0
-
-// silhouette is a view in which all that is not outside is one class.
-func (v *view) silhouette() *view {
-	t := &view{s: v.s, w: v.w, h: v.h, class: make([]uint8, len(v.class))}
-	for l, c := range v.of {
-		if t.of[l] = outside; c != outside {
-			t.of[l] = solid
-		}
-	}
-	t.classify(t.class)
-	return t
-}
-
-// seamDistance returns, for every pixel of two enamels that touch, how far it
-// lies from where they do.
-func (b *Builder) seamDistance() []uint16 {
-	if b.seam == nil {
-		b.seam = b.findSeams()
-	}
-	return b.seam
-}
-
-func (b *Builder) findSeams() []uint16 {
-	v := b.v
-	out := make([]uint16, len(v.class))
-	for i := range out {
-		out[i] = tooFar
-	}
-	site := v.seams()
-	f, ok := mask.Nearest(site, v.w, v.h)
-	if !ok {
-		return out
-	}
-	lines := newEdges(v, &v.enamel)
-	for y := 0; y < v.h; y++ {
-		for x := 0; x < v.w; x++ {
-			i := y*v.w + x
-			if !v.enamel[v.class[i]] {
-				continue
-			}
-			sx, sy := f.Site(x, y)
-			own := v.class[sy*v.w+sx]
-			e := lines.at(sx, sy, own)
-			if e.tag == 0 {
-				e.tag = 1 + int16(v.across(sx, sy))
-			}
-			if c := v.class[i]; c == own || int16(c) == e.tag-1 {
-				out[i] = steps(lines.distance(float64(x), float64(y), sx, sy, own))
-			}
-		}
-	}
-	return out
-}
-
-// seams marks the enamel pixels beside another enamel.
-func (v *view) seams() []bool {
-	site := make([]bool, len(v.class))
-	for y := 0; y < v.h; y++ {
-		for x := 0; x < v.w; x++ {
-			i := y*v.w + x
-			c := v.class[i]
-			if !v.enamel[c] {
-				continue
-			}
-			if x+1 < v.w && v.class[i+1] != c && v.enamel[v.class[i+1]] {
-				site[i], site[i+1] = true, true
-			}
-			if y+1 < v.h && v.class[i+v.w] != c && v.enamel[v.class[i+v.w]] {
-				site[i], site[i+v.w] = true, true
-			}
-		}
-	}
-	return site
-}
-
-// across returns the enamel on the other side of a seam pixel.
-func (v *view) across(x, y int) uint8 {
-	own := v.at(x, y)
-	for _, d := range [4][2]int{{-1, 0}, {1, 0}, {0, -1}, {0, 1}} {
-		if c := v.at(x+d[0], y+d[1]); c != own && v.enamel[c] {
-			return c
-		}
-	}
-	return own
 }

@@ -47,16 +47,18 @@ func (v *view) bareLengths() (seam, open, outline float64) {
 			seam++
 		}
 	}
-	for y := 0; y <= v.h; y++ {
-		for x := 0; x <= v.w; x++ {
-			if x < v.w && y < v.h && x > 0 && y > 0 {
-				i := y*v.w + x
-				if p := v.class[i]; p == v.class[i-1] && p == v.class[i-v.w] {
-					continue
-				}
+	for x := range v.w {
+		side(v.at(x, 0), outside)
+	}
+	for y := range v.h {
+		side(v.at(0, y), outside)
+		for x := 0; x < v.w; x++ {
+			if v.plain(x, y) {
+				x += 7
+				continue
 			}
-			side(v.at(x, y), v.at(x-1, y))
-			side(v.at(x, y), v.at(x, y-1))
+			side(v.at(x, y), v.at(x+1, y))
+			side(v.at(x, y), v.at(x, y+1))
 		}
 	}
 	return seam, open, outline

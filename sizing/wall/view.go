@@ -71,6 +71,17 @@ func (v *view) classify(class []uint8) {
 	}
 }
 
+// plain says whether each of the eight pixels from (x, y) on has the class of the
+// one to its right and of the one below it, which lie on the raster.
+func (v *view) plain(x, y int) bool {
+	i := y*v.w + x
+	if x+8 >= v.w || y+1 >= v.h {
+		return false
+	}
+	own := binary.LittleEndian.Uint64(v.class[i:])
+	return own == binary.LittleEndian.Uint64(v.class[i+1:]) && own == binary.LittleEndian.Uint64(v.class[i+v.w:])
+}
+
 // unprint gives printed pixels to the nearest enamel they are joined to, ring
 // by ring, or to metal where there is no enamel; printed detail that touches
 // neither stays as it is.
