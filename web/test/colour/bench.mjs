@@ -1,6 +1,6 @@
 // Finding flat colours: ours against general-purpose quantisers, on drawings
 // whose truth is known, and on pictures that have none.
-//   make bench-colour [PICTURES=n] [ONLY=ours,pngquant] [VARIANTS=clean,jpeg,photo] [LOOK=name] [LOT=text] [ENGINE=path]
+//   make bench-colour [PICTURES=n] [ONLY=ours,pngquant] [VARIANTS=clean,jpeg,photo,photo-encoded] [LOOK=name] [LOT=text] [ENGINE=path]
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { COLLECTIONS, LOT } from './choose.mjs';
@@ -10,7 +10,7 @@ import { sheetRow, writeSheet } from './look.mjs';
 import { known, measured } from './measure.mjs';
 import { measurePaintings } from './painted.mjs';
 import { PEERS, closePeers, peer, trueColours } from './peers.mjs';
-import { VARIANTS, pictures, variantOf } from './pictures.mjs';
+import { EXTRA, VARIANTS, pictures, variantOf } from './pictures.mjs';
 import { selfCheck } from './selfcheck.mjs';
 import { printCounts, printFlat, printPainted, summary } from './table.mjs';
 
@@ -47,7 +47,7 @@ async function main() {
 
 function refuseUnknown() {
   for (const name of only) if (!CONTENDERS[name] && name !== PAINTINGS) throw new Error(`No contender is called ${name}: ${[...Object.keys(CONTENDERS), PAINTINGS].join(', ')}.`);
-  for (const v of variants) if (!VARIANTS.includes(v)) throw new Error(`No variant is called ${v}: ${VARIANTS.join(', ')}.`);
+  for (const v of variants) if (![...VARIANTS, EXTRA].includes(v)) throw new Error(`No variant is called ${v}: ${[...VARIANTS, EXTRA].join(', ')}.`);
 }
 
 /** One of each collection after another, so that the first few are of all styles. */

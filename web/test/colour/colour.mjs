@@ -54,11 +54,11 @@ export function checkCiede2000() {
   return rows.length;
 }
 
-/** IEC 61966-2-1: 8-bit sRGB to linear light 0..1. */
-export const LINEAR = Float64Array.from({ length: 256 }, (_, i) => {
-  const v = i / 255;
-  return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
-});
+/** IEC 61966-2-1: sRGB 0..1 to linear light 0..1. */
+export const decoded = (v) => (v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4);
+
+/** The same for 8-bit values. */
+export const LINEAR = Float64Array.from({ length: 256 }, (_, i) => decoded(i / 255));
 
 /** Linear light to sRGB, 0..255, not rounded. */
 export function encoded(v) {

@@ -1,6 +1,6 @@
 // A simulated photograph of a printed drawing on a sheet that fills the view:
 // light from one side, tinted paper, a camera held not quite square, blur, noise.
-import { LINEAR, encoded } from './colour.mjs';
+import { LINEAR, decoded, encoded } from './colour.mjs';
 import { NONE } from './raster.mjs';
 
 /** Long side of the photograph, px, and the part of it that the drawing takes. */
@@ -21,25 +21,31 @@ const BLUR = [0.8, 1.3];
 const PHOTON = 3e-4;
 const SENSOR = 2e-3;
 
+/** Where colours mix under blur: in light, as a lens does it, or in encoded
+ * values, as a picture softened after it was taken. */
+const MIXES = {
+  light: { from: (byte) => LINEAR[byte], toLight: (v) => v },
+  encoded: { from: (byte) => byte / 255, toLight: decoded },
+};
+
 /**
  * The photograph, its truth map, and the photograph with the known light and
  * paper taken out (what perfect levelling would give).
  * soft: RGBA, colours multiplied by alpha, larger than SIDE; labels: truth of the same size.
  */
-export function photographed(soft, labels, rand) {
+export function photographed(soft, labels, rand, mixing) {
+  const mix = MIXES[mixing];
   const between = ([from, to]) => from + (to - from) * rand();
   const view = viewOf(rand);
   const tint = [1, between(TINT_GREEN), between(TINT_BLUE)];
   const light = lightOf(rand, between(EXPOSURE), between(FALL));
-  const scene = sceneOf(soft, view);
-  for (let i = 0; i < SIDE * SIDE; i++) for (let c = 0; c < 3; c++) scene[3 * i + c] *= light[i] * tint[c];
-  const seen = blurred(scene, between(BLUR));
+  const seen = blurred(sceneOf(inkOf(soft, mix), soft, view), between(BLUR));
   const photo = Buffer.alloc(3 * SIDE * SIDE);
   const level = Buffer.alloc(3 * SIDE * SIDE);
   const bell = bellOf(rand);
   for (let i = 0; i < SIDE * SIDE; i++) {
     for (let c = 0; c < 3; c++) {
-      const v = seen[3 * i + c];
+      const v = mix.toLight(seen[3 * i + c]) * light[i] * tint[c];
       const noisy = v + bell() * Math.sqrt(PHOTON * v + SENSOR * SENSOR);
       photo[3 * i + c] = Math.round(encoded(noisy));
       level[3 * i + c] = Math.round(encoded(LINEAR[photo[3 * i + c]] / (light[i] * tint[c])));
@@ -87,9 +93,8 @@ function lightOf(rand, most, fall) {
 /** Places inside a pixel where the scene is looked at. */
 const WITHIN = [0.25, 0.75];
 
-/** Linear reflectance of drawing on white paper, as the camera sees it, before light. */
-function sceneOf(soft, view) {
-  const ink = inkOf(soft);
+/** Reflectance of drawing on white paper, as the camera sees it, before light. */
+function sceneOf(ink, soft, view) {
   const out = new Float32Array(3 * SIDE * SIDE);
   const at = [0, 0, 0];
   for (let y = 0; y < SIDE; y++) {
@@ -104,14 +109,14 @@ function sceneOf(soft, view) {
   return out;
 }
 
-/** Linear reflectance of every pixel of the drawing over white. */
-function inkOf(soft) {
+/** Reflectance of every pixel of the drawing over white. */
+function inkOf(soft, mix) {
   const out = new Float32Array(3 * soft.w * soft.h);
   for (let i = 0; i < soft.w * soft.h; i++) {
     const a = soft.data[4 * i + 3];
     for (let c = 0; c < 3; c++) {
       const straight = a === 0 ? 0 : Math.min(255, Math.round((soft.data[4 * i + c] * 255) / a));
-      out[3 * i + c] = (LINEAR[straight] * a) / 255 + 1 - a / 255;
+      out[3 * i + c] = (mix.from(straight) * a) / 255 + 1 - a / 255;
     }
   }
   return out;

@@ -21,6 +21,11 @@ const STAMP = stampOf('choose.mjs', 'draw.mjs', 'photo.mjs', 'pictures.mjs', 'pa
 
 export const VARIANTS = ['clean', 'jpeg', 'photo'];
 
+/** Photographs of the same scenes that mix in encoded values: measured when asked for. */
+export const EXTRA = 'photo-encoded';
+
+const MIXING = { photo: 'light', [EXTRA]: 'encoded' };
+
 /** Every drawing of the lot: [{name, style, dir, palette, stamp}]. Renders what is missing. */
 export async function pictures(say) {
   const path = join(room(), `chosen-${LOT}.json`);
@@ -63,11 +68,13 @@ function truthOf(svg, side, known) {
 
 async function photograph(drawing, palette, dir) {
   const large = truthOf(drawing.svg, PRINT, palette);
-  const shot = photographed(drawn(drawing.svg, PRINT, 'soft'), { w: PRINT, h: PRINT, data: large.labels }, chanceOf(drawing.name));
-  const size = { w: shot.w, h: shot.h };
-  await writeRGB(join(dir, 'photo.png'), { ...size, data: shot.photo });
-  await writeRGB(join(dir, 'photo-level.png'), { ...size, data: shot.level });
-  await writeGrey(join(dir, 'photo-truth.png'), { ...size, data: shot.truth });
+  for (const [name, mixing] of Object.entries(MIXING)) {
+    const shot = photographed(drawn(drawing.svg, PRINT, 'soft'), { w: PRINT, h: PRINT, data: large.labels }, chanceOf(drawing.name), mixing);
+    const size = { w: shot.w, h: shot.h };
+    await writeRGB(join(dir, `${name}.png`), { ...size, data: shot.photo });
+    await writeRGB(join(dir, `${name}-level.png`), { ...size, data: shot.level });
+    await writeGrey(join(dir, `${name}-truth.png`), { ...size, data: shot.truth });
+  }
 }
 
 /**
@@ -77,9 +84,9 @@ async function photograph(drawing, palette, dir) {
  */
 export async function variantOf(picture, variant) {
   const at = (name) => join(picture.dir, name);
-  const truth = await readGrey(at(variant === 'photo' ? 'photo-truth.png' : 'truth.png'));
+  const truth = await readGrey(at(MIXING[variant] ? `${variant}-truth.png` : 'truth.png'));
   const palette = picture.palette.map((h) => Number.parseInt(h.slice(1), 16));
-  const files = { clean: ['clean.png', 'clean-hard.png', 'clean.png'], jpeg: ['jpeg.jpg', 'jpeg.jpg', 'jpeg.jpg'], photo: ['photo.png', 'photo.png', 'photo-level.png'] }[variant];
+  const files = { clean: ['clean.png', 'clean-hard.png', 'clean.png'], jpeg: ['jpeg.jpg', 'jpeg.jpg', 'jpeg.jpg'] }[variant] ?? [`${variant}.png`, `${variant}.png`, `${variant}-level.png`];
   if (!existsSync(at(files[0]))) throw new Error(`${picture.name}: ${files[0]} is missing; remove .build/colour and try again.`);
   const whiteInk = palette.some((c) => ciede2000(c, 0xffffff) < PAPER_COLOUR);
   return {

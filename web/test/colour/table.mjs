@@ -1,7 +1,9 @@
 // The figures of many pictures brought together, and printed.
 import { ASKED, FIGURES, PAINTED_MOST, figure } from './aims.mjs';
 import { mean, median, quantile } from './house.mjs';
-import { VARIANTS } from './pictures.mjs';
+import { EXTRA, VARIANTS } from './pictures.mjs';
+
+const ALL = [...VARIANTS, EXTRA];
 
 /** {every: {mid, tail}, ..., ms} of the rows of one contender and variant. */
 export function together(rows) {
@@ -16,7 +18,7 @@ export function together(rows) {
 /** {variant: {contender: figures}} in the order of the rows. */
 export function summary(rows) {
   const out = {};
-  for (const variant of VARIANTS) {
+  for (const variant of ALL) {
     const here = rows.filter((r) => r.variant === variant);
     if (here.length === 0) continue;
     out[variant] = {};
@@ -27,7 +29,7 @@ export function summary(rows) {
 
 const NAME = 18;
 const WIDTH = 15;
-const TITLES = { clean: 'clean PNG', jpeg: 'JPEG 80 on white', photo: 'simulated photograph' };
+const TITLES = { clean: 'clean PNG', jpeg: 'JPEG 80 on white', photo: 'simulated photograph', [EXTRA]: 'the same, mixed in encoded values' };
 
 function cell(f, figures) {
   const { mid, tail } = figures[f.key];
@@ -49,7 +51,7 @@ export function printFlat(sums) {
 const reached = (f, value, wanted) => (f.high ? value >= wanted - 1e-9 : value <= wanted + 1e-9);
 
 function printAsked(variant, byName) {
-  const at = VARIANTS.indexOf(variant);
+  const at = VARIANTS.indexOf(variant === EXTRA ? 'photo' : variant);
   const peers = Object.entries(byName).filter(([name]) => name !== 'ours' && !name.startsWith('('));
   console.log(`\n${'ours, asked'.padEnd(46)}${'ours'.padStart(9)}${'floor'.padStart(16)}${'aim'.padStart(16)}   best peer`);
   for (const a of ASKED) {
@@ -83,7 +85,7 @@ function printBehind(ours, peers) {
 
 /** How the count suggested by ours agrees with the truth. */
 export function printCounts(rows) {
-  for (const variant of VARIANTS) {
+  for (const variant of ALL) {
     const here = rows.filter((r) => r.variant === variant && r.contender === 'ours' && !r.failed);
     if (here.length === 0) continue;
     const off = here.map((r) => r.extra.suggested + (r.extra.lined ? 1 : 0) - r.K);
