@@ -10,14 +10,22 @@ import { applyTheme } from './state/theme';
 import { App } from './view/App';
 import { DEMOS, openDemo } from './view/doors';
 
+/** The engine waits so long at most for the first screen, ms. */
+const PATIENCE = 1500;
+
+const later = (ms: number) => new Promise((done) => setTimeout(done, ms));
+
 const root = document.getElementById('page');
 if (root) {
   applyTheme();
   watch();
   render(<App />, root);
   follow();
-  const engine = startEngine();
-  Promise.all([showFirst(engine, DEMOS.lighthouse).catch(() => false), begin(engine)])
+  let shown = () => {};
+  const engine = startEngine(Promise.race([new Promise<void>((done) => (shown = done)), later(PATIENCE)]));
+  const first = showFirst(engine, DEMOS.lighthouse).catch(() => false);
+  void first.then(shown);
+  Promise.all([first, begin(engine)])
     .then(async ([there]) => {
       if (!there) await openDemo('lighthouse');
     })

@@ -79,8 +79,10 @@ interface HeadedFile extends NamedFile {
   header: Header;
 }
 
-export function startEngine(): Engine {
-  return new Client();
+/** Starts an engine; fetching and compiling it keeps both hands of a small
+ * machine full, so it may wait until something else is done. */
+export function startEngine(after: Promise<unknown> = Promise.resolve()): Engine {
+  return new Client(after);
 }
 
 class Client implements Engine {
@@ -97,8 +99,8 @@ class Client implements Engine {
   private nextID = 1;
   private headerBytes = 0;
 
-  constructor() {
-    void this.begin();
+  constructor(after: Promise<unknown>) {
+    void after.then(() => this.begin());
   }
 
   onState(listener: (s: EngineState) => void): () => void {

@@ -145,6 +145,15 @@ async function session(svg, kind, mpx, runs) {
   const pictures = [];
   for (let i = 0; i < Math.min(runs, 5); i++) pictures.push(await timed(() => engine.call('picture', { picked: at({ size: { mm: 31 + i, by: 'longest' } }), view: 'struck', longSide: 1024 })));
   out['picture as struck, 1024 px'] = mid(pictures);
+  const next = [];
+  for (const id of ['second', 'third', 'fourth']) {
+    const bytes = await pixels();
+    next.push(await timed(async () => {
+      const { answer } = await engine.call('open', { id, fileName: `next.${kind}`, w, h, fileW: w, fileH: h, space: 'srgb', ground: 'auto' }, { bytes });
+      await engine.call('check', { picked: await pickedOf(answer.design) });
+    }));
+  }
+  out['another drawing opened and checked (warm engine)'] = mid(next);
   return out;
 }
 
@@ -154,6 +163,9 @@ async function large(address) {
   try {
     await d.open(address);
     await d.waitFor(() => document.querySelector('.title-block .verdict'));
+    // The engine finds the demo again first; its thumbnail comes last.
+    await d.waitFor(() => document.querySelector('#drawing summary canvas')?.width > 2 && !document.querySelector('.progress'));
+    await new Promise((r) => setTimeout(r, 2000));
     const before = tabMemory(d);
     await d.evaluate(async () => {
       const c = new OffscreenCanvas(6000, 4000);
