@@ -29,7 +29,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
     <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
-      onLimits={idle} onUsualLimits={idle} onRecipes={idle} onFinding={idle} />
+      onLimits={idle} onUsualLimits={idle} onRecipes={idle} onLine={idle} onPoint={idle} onFinding={idle} />
   ),
   back: () => <BackPanel check={CHECK} design={DESIGN} turned={false} onPosts={idle} onTurn={idle} />,
   sight: () => <SightPanel check={CHECK} design={DESIGN} bounds={{ least: 5, most: 150 }} trueSize={TRUE_SIZE} perMM={TRUE_SIZE.perMM} onSize={idle} onBy={idle} onMatched={async () => 'The canned engine takes no check.'} />,

@@ -1,10 +1,14 @@
 import type { Check, Design, Limits, Plating, Recipe } from '../engine/wire.gen';
+import { withBuilt } from '../state/hands';
+import type { LineDraft } from '../state/line';
+import { typed } from '../state/typed';
 import { Choice, Section, Why } from '../widgets/basic';
 import { tone } from '../widgets/look';
 import { TextField } from '../widgets/TextField';
-import { typed } from '../state/typed';
+import { WidthField } from '../widgets/WidthField';
 import { mm } from '../words/length';
 import { kindWords, measuredWords, metalSays, VERDICT } from '../words/words';
+import { HandLines } from './HandLines';
 
 export interface MetalProps {
   design: Design;
@@ -17,7 +21,11 @@ export interface MetalProps {
   /** Changes as things then are: another field may have been read since. */
   onLimits: (change: Partial<Limits>) => void;
   onUsualLimits: () => void;
-  onRecipes: (change: (all: readonly Recipe[]) => Recipe[]) => void;
+  onRecipes: (change: (all: readonly Recipe[]) => Recipe[], what: string) => void;
+  /** Begins a line by hand. */
+  onLine: (kind: LineDraft['kind']) => void;
+  /** Which recipe is pointed at, to be shown on the pin. */
+  onPoint: (index: number | undefined) => void;
   onFinding: (index: number) => void;
 }
 
@@ -52,6 +60,7 @@ export function MetalPanel(p: MetalProps) {
         ]}
       />
       <Recipes recipes={p.design.recipes} onRecipes={p.onRecipes} />
+      <HandLines recipes={p.design.recipes} onRecipes={p.onRecipes} onLine={p.onLine} onPoint={p.onPoint} />
       <LimitsTable limits={p.design.limits} onLimits={p.onLimits} onUsual={p.onUsualLimits} />
     </Section>
   );
@@ -103,10 +112,7 @@ function Findings(p: MetalProps) {
   );
 }
 
-const THINNEST = 'thinnest';
-
-/** A built line wider than this is no line any more, mm. */
-const WIDEST = 5;
+const BUILT = 'Changed the built metal';
 
 const RECIPES: readonly { kind: Recipe['kind']; label: string; hint: string }[] = [
   { kind: 'outer-edge', label: 'Build an outer edge', hint: 'Metal along the outside where the drawing has none.' },
@@ -114,8 +120,7 @@ const RECIPES: readonly { kind: Recipe['kind']; label: string; hint: string }[] 
 ];
 
 function Recipes({ recipes, onRecipes }: Pick<MetalProps, 'onRecipes'> & { recipes: readonly Recipe[] }) {
-  const without = (all: readonly Recipe[], kind: Recipe['kind']) => all.filter((r) => r.kind !== kind);
-  const build = (kind: Recipe['kind'], width: number) => onRecipes((all) => [...without(all, kind), { kind, width }]);
+  const build = (kind: Recipe['kind'], width: number) => onRecipes((all) => withBuilt(all, kind, width), BUILT);
   return (
     <fieldset class="recipes">
       <legend>Built metal</legend>
@@ -127,20 +132,11 @@ function Recipes({ recipes, onRecipes }: Pick<MetalProps, 'onRecipes'> & { recip
               <input
                 type="checkbox"
                 checked={has !== undefined}
-                onChange={(e) => (e.currentTarget.checked ? build(k.kind, 0) : onRecipes((all) => without(all, k.kind)))}
+                onChange={(e) => (e.currentTarget.checked ? build(k.kind, 0) : onRecipes((all) => all.filter((r) => r.kind !== k.kind), BUILT))}
               />
               <span>{k.label}<span class="hint"> {k.hint}</span></span>
             </label>
-            {has ? (
-              <TextField
-                label="width, or “thinnest” for what the maker holds"
-                value={has.width > 0 ? mm(has.width, 2) : THINNEST}
-                onSet={(text) =>
-                  ['', THINNEST].includes(text.trim())
-                    ? () => build(k.kind, 0)
-                    : typed({ text, as: 'length', beside: 'mm', most: WIDEST }, (t) => build(k.kind, t.number))}
-              />
-            ) : null}
+            {has ? <WidthField label="width, or “thinnest” for what the maker holds" width={has.width} least={0} onWidth={(w) => build(k.kind, w)} /> : null}
           </div>
         );
       })}

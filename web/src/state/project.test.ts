@@ -19,6 +19,14 @@ describe('project', () => {
     expect(designOf(p)?.edits.map((e) => e.op)).toEqual(['recolour', 'join', 'join']);
     expect(designOf(p)?.edits[0]?.rgb).toEqual({ r: 4, g: 5, b: 6 });
   });
+
+  it('keeps both of two edits that do not say the same', () => {
+    let p = withEdit(BLANK, { op: 'apart', flat: 1, with: 2 });
+    p = withEdit(p, { op: 'apart', flat: 1, with: 3 });
+    p = withEdit(p, { op: 'role', flat: 1, role: 'metal', count: 3 });
+    p = withEdit(p, { op: 'role', flat: 1, role: 'enamel', count: 5 });
+    expect(designOf(p)?.edits).toHaveLength(4);
+  });
 });
 
 describe('colours as text', () => {

@@ -49,11 +49,14 @@ export function withEdit(p: Project, edit: Edit, at: Place = FIRST): Project {
   return d ? withDesign(p, { edits: [...fold(d.edits, edit), edit] }, at) : p;
 }
 
-// A later recolour, name or role of the same flat says all that the one before
-// said, when nothing else came between; a slider then leaves one edit, not fifty.
+// A later edit of one of these kinds to the same flat, as seen at the same
+// count, says all that the one before said, when nothing else came between; a
+// slider then leaves one edit, not fifty.
+const LAST_COUNTS: readonly Edit['op'][] = ['recolour', 'name', 'role', 'lock'];
+
 function fold(edits: readonly Edit[], next: Edit): Edit[] {
   const last = edits.at(-1);
-  const same = last && last.op === next.op && last.flat === next.flat && next.op !== 'join' && next.op !== 'split';
+  const same = last && LAST_COUNTS.includes(next.op) && last.op === next.op && last.flat === next.flat && last.count === next.count;
   return same ? edits.slice(0, -1) : [...edits];
 }
 

@@ -2,9 +2,11 @@
 // so that an old picture never wears a new label.
 import { batch, computed, signal } from '@preact/signals';
 import type { EngineState } from '../engine/client';
-import type { Buys, Check, Hello, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
+import type { Buys, Check, Gap, Hello, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
 import { withColourList } from './colouring';
 import { begin, redo, replace, undo, type History } from './history';
+import type { Under } from './hands';
+import type { LineDraft } from './line';
 import { designOf, FIRST, versionOf, type Place } from './project';
 
 export interface Shot {
@@ -40,10 +42,14 @@ export interface Work {
   stop?: () => void;
 }
 
-/** Where on the sheet something was touched. */
-export type Spot =
-  | { kind: 'flat'; flat: number; x: number; y: number; area?: number; width?: number; built?: boolean; work?: { x: number; y: number } }
-  | { kind: 'finding'; index: number; x: number; y: number };
+/** What is being done at a place of the sheet, px. */
+export type Spot = { x: number; y: number } & (
+  | { kind: 'flat'; flat: number; under?: Under }
+  /** Background behind a line that does not close. */
+  | { kind: 'open'; under: Under; gap: Gap }
+  | { kind: 'finding'; index: number }
+  | { kind: 'line'; draft: LineDraft }
+);
 
 export const hello = signal<Hello | undefined>(undefined);
 export const history = signal<History<Project> | undefined>(undefined);
@@ -66,6 +72,8 @@ export const holding = signal(false);
 /** True while the colour that goes next is marked on the pin. */
 export const marking = signal(false);
 export const spot = signal<Spot | undefined>(undefined);
+/** Which recipe is pointed at in the list of lines made by hand. */
+export const pointed = signal<number | undefined>(undefined);
 export const said = signal('');
 
 export const asked = computed(() => dragged.value ?? history.value?.now);

@@ -2,6 +2,7 @@
 import { chooseGround } from '../state/ask';
 import { bounds } from '../state/bounds';
 import { choices } from '../state/choices';
+import { begun } from '../state/line';
 import { designOf, priceListOf, withDesign, withEdit, withPriceList, withSize, withVersion } from '../state/project';
 import { matched, perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
@@ -77,7 +78,9 @@ export function Column() {
             onFill={(fill) => remake({ fill }, `Filled: ${FILL_WORDS[fill]}`)}
             onLimits={(change) => now((q) => ({ limits: { ...q.limits, ...change } }), 'Changed a limit')}
             onUsualLimits={() => design({ limits: usual(d.making, d.fill) ?? d.limits }, 'Usual limits')}
-            onRecipes={(change) => now((q) => ({ recipes: change(q.recipes) }), 'Changed the built metal')}
+            onRecipes={(change, what) => now((q) => ({ recipes: change(q.recipes) }), what)}
+            onLine={(kind) => { s.turned.value = false; s.spot.value = { kind: 'line', x: 0, y: 0, draft: begun(kind) }; }}
+            onPoint={(index) => (s.pointed.value = index)}
             onFinding={(index) => { s.turned.value = false; s.spot.value = { kind: 'finding', index, ...CENTRE }; toSheet(); }}
           />
           <BackPanel check={check} design={d} turned={s.turned.value}

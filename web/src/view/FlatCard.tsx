@@ -1,4 +1,5 @@
-// What can be done with one colour, at the spot.
+// What can be done with one colour, and with the area of it that was touched.
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Edit, Flat, FlatCode, NamedColour, Plating, RGB8 } from '../engine/wire.gen';
 import { hexOf, rgbOf } from '../state/project';
@@ -6,8 +7,8 @@ import { typed } from '../state/typed';
 import { Tag } from '../widgets/CodeRows';
 import { Choice, Swatch } from '../widgets/basic';
 import { TextField } from '../widgets/TextField';
-import { mm } from '../words/length';
-import { ROLE_MEANS, ROLE_WORDS } from '../words/words';
+import { plural, ROLE_MEANS, ROLE_WORDS } from '../words/words';
+import { StartingSet } from './Swatches';
 
 interface Props {
   flat: Flat;
@@ -17,24 +18,32 @@ interface Props {
   starting: readonly NamedColour[];
   plating: Plating | undefined;
   pieces: number;
-  area?: number | undefined;
-  width?: number | undefined;
-  built?: boolean | undefined;
-  canSplit: boolean;
+  /** What can be done with the one area that was touched. */
+  area?: ComponentChildren;
   onEdit: (e: Edit, what: string, close?: boolean) => void;
-  onSplit: () => void;
 }
 
 const ROLES = (['enamel', 'metal', 'cutout', 'printed'] as const).map((r) => ({ value: r, label: ROLE_WORDS[r], hint: ROLE_MEANS[r] }));
 
 export function FlatCard(p: Props) {
+  if (!p.area) return <div class="card-body"><Whole {...p} /></div>;
+  return (
+    <div class="card-body">
+      {p.area}
+      <details class="whole">
+        <summary>All of {p.flat.name} <span class="hint">{plural(p.pieces, p.flat.role === 'metal' ? 'piece' : 'area')}</span></summary>
+        <div class="card-body"><Whole {...p} /></div>
+      </details>
+    </div>
+  );
+}
+
+/** What concerns the colour wherever it is. */
+function Whole(p: Props) {
   const f = p.flat;
   const [joining, setJoining] = useState(false);
   return (
-    <div class="card-body">
-      {p.area !== undefined ? (
-        <p class="facts">this area {p.area.toFixed(p.area < 10 ? 2 : 0)} mm², {mm(p.width ?? 0, 2)} wide here{p.built ? ', built by a repair' : ''}</p>
-      ) : null}
+    <>
       {f.role === 'metal' ? (
         <p class="facts">Drawn in <Swatch rgb={f.rgb} label="the colour drawn" />, it takes the plating{p.plating ? <>: <Swatch rgb={p.plating.mid} /> {p.plating.name}</> : null}.</p>
       ) : (
@@ -47,22 +56,22 @@ export function FlatCard(p: Props) {
         <input type="checkbox" checked={f.locked} onChange={(e) => p.onEdit({ op: 'lock', flat: f.id, locked: e.currentTarget.checked }, e.currentTarget.checked ? `${f.name} is kept` : `${f.name} is free`)} />
         <span>Keep at every count of colours</span>
       </label>
-      {joining ? (
-        <fieldset class="join">
-          <legend>Join with</legend>
-          {p.others.map((o) => (
-            <button key={o.id} type="button" class="plain" onClick={() => p.onEdit({ op: 'join', flat: f.id, with: o.id }, `Joined ${f.name} with ${o.name}`, true)}>
-              <Swatch rgb={o.rgb} /> {o.name}
-            </button>
-          ))}
-        </fieldset>
-      ) : (
-        <div class="two">
-          {p.others.length > 0 ? <button type="button" class="plain" onClick={() => setJoining(true)}>Join with …</button> : null}
-          {p.canSplit && p.pieces > 1 ? <button type="button" class="plain" onClick={p.onSplit}>Split this area off</button> : null}
-        </div>
-      )}
-    </div>
+      {joining ? <Joining {...p} /> : null}
+      {!joining && p.others.length > 0 ? <div class="two"><button type="button" class="plain" onClick={() => setJoining(true)}>Join with …</button></div> : null}
+    </>
+  );
+}
+
+function Joining({ flat, others, onEdit }: Props) {
+  return (
+    <fieldset class="join">
+      <legend>Join with</legend>
+      {others.map((o) => (
+        <button key={o.id} type="button" class="plain" onClick={() => onEdit({ op: 'join', flat: flat.id, with: o.id }, `Joined ${flat.name} with ${o.name}`, true)}>
+          <Swatch rgb={o.rgb} /> {o.name}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 
@@ -80,13 +89,7 @@ function ColourRow({ flat, starting, onEdit }: Pick<Props, 'flat' | 'starting' |
       </div>
       <details class="starting">
         <summary>colours that go together</summary>
-        <div class="starting-set">
-          {starting.map((c) => (
-            <button key={hexOf(c.rgb)} type="button" aria-label={c.name} title={c.name} onClick={() => set(c.rgb)}>
-              <Swatch rgb={c.rgb} />
-            </button>
-          ))}
-        </div>
+        <StartingSet colours={starting} onPick={set} />
       </details>
     </>
   );

@@ -1,11 +1,13 @@
 // A small card at the spot that was touched; on a narrow screen it rises from the foot.
 import type { ComponentChildren } from 'preact';
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { Point } from './place';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { cardAt, type Point } from './place';
 
 interface Props {
   at: Point;
   room: { w: number; h: number };
+  /** A place that is to be seen beside the card. */
+  bare?: Point | undefined;
   title: string;
   onClose: () => void;
   children: ComponentChildren;
@@ -13,13 +15,17 @@ interface Props {
 
 const WIDE = 300;
 
-export function Popover({ at, room, title, onClose, children }: Props) {
+export function Popover({ at, room, bare, title, onClose, children }: Props) {
   const ref = useRef<HTMLDivElement>(null);
   const [tall, setTall] = useState(0);
   useLayoutEffect(() => setTall(ref.current?.offsetHeight ?? 0));
-  useEffect(() => {
+  // Undone with the card itself: a tap that follows at once is no tap beside it.
+  useLayoutEffect(() => {
     const before = document.activeElement;
-    ref.current?.focus({ preventScroll: true });
+    const card = ref.current;
+    card?.focus({ preventScroll: true });
+    // A card at the foot of a narrow screen would hide what it speaks of.
+    if (card && getComputedStyle(card).position === 'fixed') card.closest('.stage')?.scrollIntoView({ block: 'start' });
     const outside = (e: PointerEvent) => {
       if (e.target instanceof Node && !ref.current?.contains(e.target)) onClose();
     };
@@ -34,9 +40,7 @@ export function Popover({ at, room, title, onClose, children }: Props) {
       if (before instanceof HTMLElement) before.focus({ preventScroll: true });
     };
   }, []);
-  const right = at.x + WIDE + 24 < room.w;
-  const left = right ? at.x + 16 : Math.max(8, at.x - WIDE - 16);
-  const top = Math.max(0, Math.min(at.y - 40, room.h - tall));
+  const { x, y } = cardAt(at, { w: WIDE, h: tall }, room, bare);
   return (
     <div
       ref={ref}
@@ -44,7 +48,7 @@ export function Popover({ at, room, title, onClose, children }: Props) {
       role="dialog"
       aria-label={title}
       tabIndex={-1}
-      style={{ left: `${left}px`, top: `${top}px`, width: `${WIDE}px` }}
+      style={{ left: `${x}px`, top: `${y}px`, width: `${WIDE}px` }}
     >
       <header>
         <h2>{title}</h2>

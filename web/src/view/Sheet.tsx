@@ -1,25 +1,26 @@
 // The drafter's sheet: frame, tools, stage, twin and title block.
 import { computed } from '@preact/signals';
-import type { Edit } from '../engine/wire.gen';
 import { setPictureSide, touch } from '../state/ask';
 import { bounds } from '../state/bounds';
-import { withHandEdit } from '../state/colouring';
-import { designOf, withDesign, withSize } from '../state/project';
+import { underOf, withRecipe } from '../state/hands';
+import { recipeOf, type LineDraft } from '../state/line';
+import { designOf, withDesign } from '../state/project';
 import { perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
 import { codeOf, FlatButton } from './Callouts';
-import { FindingCard } from './FindingCard';
-import { FlatCard } from './FlatCard';
 import { go } from './go';
 import { openDemo, openFirst, pasteNow } from './doors';
+import { LINE_WORDS } from '../words/hands';
+import { layOut, NARROW } from './layout';
+import { LineMode } from './LineMode';
 import type { Point } from './place';
-import { Popover } from './Popover';
-import { NARROW, Stage } from './Stage';
+import { SpotCard } from './SpotCard';
+import { Stage } from './Stage';
 import { TitleBlock } from './TitleBlock';
 import { Tools } from './Tools';
 import { Twin, twinSize } from './Twin';
 import { Doors } from '../widgets/Doors';
-import { useRoom, type Room } from './useRoom';
+import { useRoom } from './useRoom';
 
 /** Another drawing or another measure makes the two numbers incomparable. */
 const factor = computed(() => {
@@ -65,19 +66,42 @@ function setSide(side: 'w' | 'h', mm: number) {
 }
 
 async function touched(x: number, y: number, at: Point) {
+  const raster = s.shown.value?.check.flats;
   const t = await touch(x, y);
-  if (!t?.hit) {
-    s.spot.value = undefined;
-    return;
-  }
-  s.spot.value = { kind: 'flat', flat: t.flat, x: at.x, y: at.y, area: t.area, width: t.width, built: t.built, work: { x, y } };
+  if (s.spot.value?.kind === 'line') return;
+  const under = t && raster && underOf(t, x, y, raster);
+  if (under && t.hit) s.spot.value = { kind: 'flat', flat: t.flat, ...at, under };
+  else s.spot.value = under?.gap && { kind: 'open', ...at, under, gap: under.gap };
 }
+
+function changeLine(change: (d: LineDraft) => LineDraft): void {
+  const spot = s.spot.peek();
+  if (spot?.kind === 'line') s.spot.value = { ...spot, draft: change(spot.draft) };
+}
+
+function endLine(): void {
+  const spot = s.spot.peek();
+  const recipe = spot?.kind === 'line' ? recipeOf(spot.draft) : undefined;
+  if (!recipe || spot?.kind !== 'line') return;
+  s.spot.value = undefined;
+  s.change((p) => withRecipe(p, recipe, s.at.value), LINE_WORDS[spot.draft.kind].did);
+}
+
+/** The gap at the spot that was touched. */
+const gap = computed(() => {
+  const spot = s.spot.value;
+  return spot?.kind === 'flat' ? spot.under?.gap : spot?.kind === 'open' ? spot.gap : undefined;
+});
 
 export function Sheet() {
   const { ref, room } = useRoom<HTMLDivElement>();
   const check = s.shown.value?.check;
   const shot = s.front.value?.shot;
   const twin = twinSize(shot, check, perMM.value, factor.value) ?? UNKNOWN_TWIN;
+  const layout = layOut(room, twin.w, shot?.picture, dragFactor.value);
+  const { map } = layout;
+  const spot = s.spot.value;
+  const thinnest = s.shownDesign.value?.limits.line ?? 0;
   return (
     <section class="sheet" aria-label="The sheet">
       <Tools />
@@ -85,8 +109,9 @@ export function Sheet() {
       <div class="stage" ref={ref}>
         <Stage
           room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value} lost={lost.value}
-          turned={s.turned.value} holding={s.holding.value} dragFactor={dragFactor.value} factor={factor.value}
-          spot={s.spot.value} name={s.shownDesign.value?.name ?? 'The pin'}
+          turned={s.turned.value} holding={s.holding.value} layout={layout} factor={factor.value}
+          lining={spot?.kind === 'line'} gap={gap.value} pointed={s.shownDesign.value?.recipes[s.pointed.value ?? -1]} thinnest={thinnest}
+          spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}
           plating={s.plating.value} twin={{ w: twin.w, h: twin.h + TWIN_FOOT }}
           onSide={setPictureSide}
           onTouch={(x, y, at) => void touched(x, y, at)}
@@ -100,7 +125,13 @@ export function Sheet() {
         {s.holding.value ? <p class="held small-caps">the drawing as brought</p> : null}
         <Twin shot={shot} check={check} perMM={perMM.value} trueSize={trueSize.value} factor={factor.value} onCheck={() => go('sight')} />
         {s.behind.value && s.shown.value ? <p class="held late small-caps" role="status">working …</p> : null}
-        <SpotCard room={room} />
+        {spot?.kind === 'line' && map && check ? (
+          <LineMode
+            draft={spot.draft} check={check} room={room} layout={{ ...layout, map }} thinnest={thinnest}
+            onDraft={changeLine} onDone={endLine} onCancel={() => (s.spot.value = undefined)}
+          />
+        ) : null}
+        <SpotCard check={check} room={room} map={map} />
       </div>
       {room.w > 0 && room.w < NARROW && check ? (
         <ul class="callout-list" aria-label="Colours of the pin">
@@ -114,51 +145,5 @@ export function Sheet() {
         onName={(name) => s.change((p) => withDesign(p, { name }), `Named ${name}`)} onGo={go}
       />
     </section>
-  );
-}
-
-function SpotCard({ room }: { room: Room }) {
-  const spot = s.spot.value;
-  const check = s.shown.value?.check;
-  if (!spot || !check || s.turned.value) return null;
-  const close = () => (s.spot.value = undefined);
-  // An edit speaks of the colours as they are shown, so it goes with their count.
-  const count = s.shownDesign.value?.colours ?? check.flats.count;
-  const edit = (e: Edit, what: string, shut = false) => {
-    s.change((p) => withHandEdit(p, { ...e, count }), what);
-    if (shut) close();
-  };
-  if (spot.kind === 'flat') {
-    const flat = check.flats.flats.find((f) => f.id === spot.flat);
-    if (!flat) return null;
-    const work = spot.work;
-    const split = () => {
-      if (!work) return;
-      edit({ op: 'split', flat: flat.id, x: work.x / check.flats.w, y: work.y / check.flats.h }, `Split an area off ${flat.name}`, true);
-    };
-    return (
-      <Popover key={`flat${flat.id}`} at={spot} room={room} title={flat.name} onClose={close}>
-        <FlatCard
-          flat={flat} code={check.flats.codes?.find((c) => c.flat === flat.id)} others={check.flats.flats.filter((f) => f.id !== flat.id)} starting={s.hello.value?.starting ?? []} plating={s.plating.value}
-          pieces={check.flats.spots.find((q) => q.flat === flat.id)?.pieces ?? 1}
-          area={spot.area} width={spot.width} built={spot.built} canSplit={work !== undefined} onEdit={edit} onSplit={split}
-        />
-      </Popover>
-    );
-  }
-  const finding = check.findings[spot.index];
-  if (!finding) return null;
-  const flat = check.flats.flats.find((f) => f.id === finding.flat);
-  const n = check.findings.length;
-  return (
-    <Popover key={`spot${spot.index}`} at={spot} room={room} title={`Trouble spot ${spot.index + 1} of ${n}`} onClose={close}>
-      <FindingCard
-        finding={finding} flat={flat} growTo={check.growTo.mm > 0 ? check.growTo : undefined}
-        onGrow={(to) => { s.change((p) => withSize(p, to.mm), `Grew to ${to.inMM}`); close(); }}
-        onFlat={() => flat && (s.spot.value = { ...spot, kind: 'flat', flat: flat.id })}
-        onList={() => { close(); go('metal'); }}
-        onStep={(by) => (s.spot.value = { ...spot, index: (spot.index + by + n) % n })}
-      />
-    </Popover>
   );
 }

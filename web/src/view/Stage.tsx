@@ -1,15 +1,20 @@
 // The pin in the middle of the sheet, with everything that stands round it.
 import { useEffect } from 'preact/hooks';
-import type { Check, Plating } from '../engine/wire.gen';
+import type { Check, Gap, Plating, Recipe } from '../engine/wire.gen';
 import type { Drawn, Spot } from '../state/store';
 import { BackFace } from './BackFace';
 import { CalloutLabels, layCallouts, Leaders } from './Callouts';
 import { Canvas } from '../widgets/Canvas';
 import { Dimensions, type Side } from './Dimensions';
 import { Flags, SpotLines } from './Flags';
-import { fitIn, mapping, type Box, type Mapping, type Point } from './place';
+import { MARGIN, NARROW, type Layout } from './layout';
+import { Crosshair, GapMark, GapWords, HandLine, pxWide } from './Marks';
+import type { Box, Mapping, Point } from './place';
+import { stepsOf } from './useMark';
 import { usePinTouch } from './usePinTouch';
 import type { Room } from './useRoom';
+
+const DIM_OFF = 30;
 
 export interface StageProps {
   room: Room;
@@ -21,10 +26,16 @@ export interface StageProps {
   lost: Drawn | undefined;
   turned: boolean;
   holding: boolean;
-  /** Asked-for size over the size at the start of the drag; 1 when none. */
-  dragFactor: number;
   /** Asked-for size over the shown one. */
   factor: number;
+  layout: Layout;
+  /** A line is being drawn by hand: nothing else is in its way. */
+  lining: boolean;
+  /** Where a line does not close, at the spot that was touched. */
+  gap: Gap | undefined;
+  /** A line made by hand that is pointed at elsewhere, and how thin one can be, mm. */
+  pointed: Recipe | undefined;
+  thinnest: number;
   spot: Spot | undefined;
   name: string;
   plating: Plating | undefined;
@@ -43,26 +54,6 @@ export interface StageProps {
   onSize: (side: Side, mm: number) => void;
 }
 
-/** Below this width the callouts stand in a list under the sheet. */
-export const NARROW = 620;
-const MARGIN = 158;
-const DIM_OFF = 30;
-
-/** On a narrow sheet the twin may take this share of the width. */
-const TWIN_SHARE = 0.36;
-
-/** The room left for the pin once callouts, dimension lines and, on a narrow sheet, the twin have theirs. */
-function pinRoom(room: Room, twinWidth: number): Box {
-  const wide = room.w >= NARROW;
-  const l = wide ? MARGIN + 58 : 52;
-  const r = wide ? MARGIN + 30 : Math.min(Math.max(18, twinWidth + 20), room.w * TWIN_SHARE);
-  return { x: l, y: 26, w: Math.max(60, room.w - l - r), h: Math.max(60, room.h - 26 - 74) };
-}
-
-function scaled(b: Box, k: number): Box {
-  return { x: b.x + (b.w * (1 - k)) / 2, y: b.y + (b.h * (1 - k)) / 2, w: b.w * k, h: b.h * k };
-}
-
 /** The box that lays another picture of the same pin exactly over this one. */
 function over(front: Drawn, map: Mapping, box: Box, other: Drawn): Box {
   const k = ((box.w / front.shot.picture.w) * front.shot.picture.scale) / other.shot.picture.scale;
@@ -74,14 +65,11 @@ function over(front: Drawn, map: Mapping, box: Box, other: Drawn): Box {
 const css = (b: Box) => ({ left: `${b.x}px`, top: `${b.y}px`, width: `${b.w}px`, height: `${b.h}px` });
 
 export function Stage(p: StageProps) {
-  const home = pinRoom(p.room, p.twin.w);
+  const { home, box, map } = p.layout;
   useEffect(() => {
     if (p.room.w > 0) p.onSide(Math.max(home.w, home.h) * devicePixelRatio);
   }, [p.room.w, p.room.h]);
-  const pic = p.front?.shot.picture;
-  const box = pic ? scaled(fitIn(home, pic.w, pic.h), p.dragFactor) : home;
-  const map = pic ? mapping(pic, box) : undefined;
-  const touch = usePinTouch(p.onHold, (x, y) => {
+  const { mark, ...touch } = usePinTouch(box, stepsOf(p.check, map), p.onHold, (x, y) => {
     const w = map?.toWork(x, y);
     if (w) p.onTouch(w.x, w.y, { x, y });
   });
@@ -100,19 +88,19 @@ export function Stage(p: StageProps) {
               <Canvas shot={p.lost.shot} label="Where a colour would be lost, hatched" />
             </div>
           ) : null}
-          <button type="button" class="pin-touch" style={css(box)} tabIndex={p.turned ? -1 : 0}
-            aria-label="The pin. Tap a part to change it; hold, or hold the space bar, to see the drawing as brought." {...touch} />
+          <button type="button" class="pin-touch" style={css(box)} tabIndex={p.turned || p.lining ? -1 : 0}
+            aria-label="The pin. Tap a part to change it, or move the mark there with the arrow keys and press Enter; hold, or hold the space bar, to see the drawing as brought." {...touch} />
         </div>
         <div class="face rear" aria-hidden={!p.turned}>
           {p.back && p.check ? <BackFace back={p.back} check={p.check} home={home} seen={p.turned} room={p.room} margin={p.room.w >= NARROW ? MARGIN : 0} /> : null}
         </div>
       </div>
-      {map && p.check && !p.turned && !p.holding ? <Around {...p} check={p.check} map={map} /> : null}
+      {map && p.check && !p.turned && !p.holding && !p.lining ? <Around {...p} check={p.check} map={map} mark={mark} /> : null}
     </>
   );
 }
 
-function Around(p: StageProps & { check: Check; map: Mapping }) {
+function Around(p: StageProps & { check: Check; map: Mapping; mark: Point | undefined }) {
   const { check, map, room } = p;
   const a = map.toSheet(check.outline[0] ?? 0, check.outline[1] ?? 0);
   const b = map.toSheet(check.outline[2] ?? 0, check.outline[3] ?? 0);
@@ -120,11 +108,15 @@ function Around(p: StageProps & { check: Check; map: Mapping }) {
   const wide = room.w >= NARROW;
   const callouts = wide ? layCallouts(check.flats, map, pin, room.h - 12, room.h - p.twin.h) : [];
   const picked = p.spot?.kind === 'finding' ? p.spot.index : undefined;
+  const gap = p.gap && p.spot ? { gap: p.gap, from: p.spot, room, map, raster: check.flats } : undefined;
   return (
     <>
       <svg class="overlay" width={room.w} height={room.h} aria-hidden="true">
         <Leaders callouts={callouts} width={room.w} margin={MARGIN} />
         <SpotLines findings={check.findings} map={map} picked={picked} />
+        {p.pointed ? <HandLine line={p.pointed} map={map} raster={check.flats} width={pxWide(p.pointed, p.thinnest, check, map)} /> : null}
+        {gap ? <GapMark {...gap} /> : null}
+        {p.mark ? <Crosshair at={p.mark} /> : null}
       </svg>
       <CalloutLabels callouts={callouts} width={room.w} margin={MARGIN} plating={p.plating} onFlat={p.onFlat} />
       <Dimensions
@@ -132,6 +124,7 @@ function Around(p: StageProps & { check: Check; map: Mapping }) {
         onDrag={p.onDrag} onDrop={p.onDrop} onSize={p.onSize}
       />
       <Flags findings={check.findings} map={map} picked={picked} onFlag={p.onFlag} />
+      {gap ? <GapWords {...gap} /> : null}
     </>
   );
 }

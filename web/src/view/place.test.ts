@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fitIn, mapping, poles, spread } from './place';
+import { cardAt, fitIn, mapping, poles, spread } from './place';
 
 describe('place', () => {
   it('fits a picture into the middle of a room', () => {
@@ -27,5 +27,14 @@ describe('place', () => {
     expect(spread([90, 95, 99], 20, 100)).toEqual([60, 80, 100]);
     const tight = spread([0, 0, 0, 0, 0], 50, 100);
     expect(tight).toEqual([0, 25, 50, 75, 100]);
+  });
+
+  it('puts a card beside what was touched, and off a place that is to be seen', () => {
+    const [card, room] = [{ w: 300, h: 400 }, { w: 900, h: 600 }];
+    expect(cardAt({ x: 200, y: 100 }, card, room)).toEqual({ x: 216, y: 60 });
+    expect(cardAt({ x: 700, y: 590 }, card, room)).toEqual({ x: 384, y: 200 });
+    expect(cardAt({ x: 500, y: 100 }, card, room, { x: 600, y: 120 })).toEqual({ x: 184, y: 60 });
+    expect(cardAt({ x: 200, y: 100 }, card, room, { x: 300, y: 120 })).toEqual({ x: 592, y: 60 });
+    expect(cardAt({ x: 200, y: 100 }, card, room, { x: 300, y: 590 })).toEqual({ x: 216, y: 60 });
   });
 });

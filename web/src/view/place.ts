@@ -21,6 +21,8 @@ export function fitIn(room: Box, w: number, h: number): Box {
 }
 
 export interface Mapping {
+  /** Sheet px to a working px. */
+  scale: number;
   toSheet: (x: number, y: number) => Point;
   toWork: (x: number, y: number) => Point;
 }
@@ -28,6 +30,7 @@ export interface Mapping {
 export function mapping(p: Picture, at: Box): Mapping {
   const k = at.w / p.w;
   return {
+    scale: k * p.scale,
     toSheet: (x, y) => ({ x: at.x + (x * p.scale + p.dx) * k, y: at.y + (y * p.scale + p.dy) * k }),
     toWork: (x, y) => ({ x: ((x - at.x) / k - p.dx) / p.scale, y: ((y - at.y) / k - p.dy) / p.scale }),
   };
@@ -68,4 +71,23 @@ export function poles(at: readonly Point[]): number[] {
     lifts.push(lift);
   }
   return lifts;
+}
+
+/** A card stands this far beside what was touched, and this far above its middle, px. */
+const BESIDE = 16;
+const ABOVE = 40;
+
+/** Air kept round a place that a card is not to hide, px. */
+const AIR = 28;
+
+/** Where a card of a size stands: beside a place, inside the room, and if it can
+ * without hiding another place. */
+export function cardAt(at: Point, card: { w: number; h: number }, room: { w: number; h: number }, bare?: Point): Point {
+  const y = Math.max(0, Math.min(at.y - ABOVE, room.h - card.h));
+  const rightmost = room.w - card.w - 8;
+  const right = at.x + BESIDE;
+  const left = Math.max(8, at.x - card.w - BESIDE);
+  const beside = right <= rightmost ? [right, left] : [left];
+  const hides = (x: number) => bare && bare.x > x - AIR && bare.x < x + card.w + AIR && bare.y > y - AIR && bare.y < y + card.h + AIR;
+  return { x: [...beside, 8, rightmost].find((x) => !hides(x)) ?? beside[0] ?? left, y };
 }

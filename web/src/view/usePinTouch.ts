@@ -1,5 +1,8 @@
-// A tap on the pin asks what is there; a hold shows the drawing as brought.
+// A tap on the pin asks what is there, and so does Enter at the mark that the
+// arrow keys move; a hold shows the drawing as brought.
 import { useRef } from 'preact/hooks';
+import type { Box } from './place';
+import { useMark, type Steps } from './useMark';
 
 /** A press longer than this is a hold, ms: longer than a tap, shorter than patience. */
 const HOLD = 320;
@@ -7,7 +10,8 @@ const HOLD = 320;
 /** A finger may tremble this far and still be a tap, px. */
 const TREMBLE = 8;
 
-export function usePinTouch(onHold: (on: boolean) => void, onTap: (x: number, y: number) => void) {
+export function usePinTouch(room: Box, steps: Steps, onHold: (on: boolean) => void, onTap: (x: number, y: number) => void) {
+  const { mark, setMark, onKey } = useMark(room, steps);
   const press = useRef<{ x: number; y: number; timer: ReturnType<typeof setTimeout>; held: boolean }>(undefined);
   const end = () => {
     const p = press.current;
@@ -18,8 +22,10 @@ export function usePinTouch(onHold: (on: boolean) => void, onTap: (x: number, y:
     return p;
   };
   return {
+    mark,
     onPointerDown: (e: PointerEvent) => {
       if (e.button !== 0) return;
+      setMark(undefined);
       const timer = setTimeout(() => {
         if (!press.current) return;
         press.current.held = true;
@@ -38,6 +44,11 @@ export function usePinTouch(onHold: (on: boolean) => void, onTap: (x: number, y:
     onPointerLeave: end,
     onContextMenu: (e: Event) => e.preventDefault(),
     onKeyDown: (e: KeyboardEvent) => {
+      if (onKey(e)) return;
+      if (e.key === 'Enter' && mark) {
+        e.preventDefault();
+        onTap(mark.x, mark.y);
+      }
       if (e.key !== ' ') return;
       e.preventDefault();
       if (!e.repeat) onHold(true);

@@ -1,0 +1,38 @@
+// Sentences about what is done by hand.
+import type { Gap, Recipe, Role } from '../engine/wire.gen';
+import type { LineDraft } from '../state/line';
+import { mm } from './length';
+import { both, ROLE_WORDS } from './words';
+
+export const THINNEST = 'thinnest';
+
+export const lineWidth = (r: Pick<Recipe, 'width'>) => (r.width > 0 ? mm(r.width, 2) : THINNEST);
+
+export function gapSays(gap: Gap): string {
+  return gap.open
+    ? `A fill would run out of the drawing through a gap of ${both(gap.width)}.`
+    : `This area runs on through a gap of ${both(gap.width)}.`;
+}
+
+/** What a step did, for the undo. */
+export function filledWords(name: string, closed: boolean): string {
+  return `Filled an area with ${name}${closed ? ' and closed a gap' : ''}`;
+}
+
+export function madeWords(role: Role, closed: boolean): string {
+  return `Made an area ${ROLE_WORDS[role]}${closed ? ' and closed a gap' : ''}`;
+}
+
+export const LINE_WORDS = {
+  'draw-line': { act: 'Draw a line', short: 'draw', from: 'Draw a line from here', did: 'Drew a line', one: 'Drawn line', how: 'Tap points; tap the last again to end' },
+  'erase-line': { act: 'Erase a line', short: 'erase', from: 'Erase line from here', did: 'Erased a stretch of line', one: 'Erased stretch', how: 'Metal under it goes; tap the last point again to end' },
+} as const;
+
+export function handName(kind: LineDraft['kind'], n: number): string {
+  return `${LINE_WORDS[kind].one} ${n}`;
+}
+
+/** Where the mark stands on the pin, for those who do not see it. */
+export function markSays(leftMM: number, topMM: number): string {
+  return `${leftMM.toFixed(1)} mm from the left, ${topMM.toFixed(1)} mm from the top`;
+}
