@@ -1,5 +1,5 @@
 // Every panel alone with canned answers: gallery.html?panel=metal&theme=dark,
-// or ?panel=sheet for the whole page. Without a panel all are shown.
+// ?panel=sheet or ?panel=line for the whole page. Without a panel all are shown.
 import { render } from 'preact';
 import type { ComponentChildren } from 'preact';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
@@ -15,9 +15,13 @@ import * as s from '../src/state/store';
 import { thumbs } from '../src/state/thumbs';
 import { applyTheme, theme } from '../src/state/theme';
 import { App } from '../src/view/App';
+import { AreaPart } from '../src/view/AreaPart';
+import { FlatCard } from '../src/view/FlatCard';
+import { OpenCard } from '../src/view/OpenCard';
 import { MakerList } from '../src/widgets/MakerList';
 import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED, TRUE_SIZE } from './canned/answers';
 import { MAKER } from './canned/codes';
+import { DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { BLANK, DESIGN, LIST } from './canned/project';
 
@@ -28,14 +32,33 @@ const PANELS: Record<string, () => ComponentChildren> = {
   drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" revisions={[{ id: 'd', fileName: 'lighthouse.svg', ground: 'auto' }]} onRevise={idle} onGround={idle} />,
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
-    <MetalPanel design={DESIGN} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
+    <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES] }} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
       onLimits={idle} onUsualLimits={idle} onRecipes={idle} onLine={idle} onPoint={idle} onFinding={idle} />
   ),
   back: () => <BackPanel check={CHECK} design={DESIGN} turned={false} onPosts={idle} onTurn={idle} />,
   sight: () => <SightPanel check={CHECK} design={DESIGN} bounds={{ least: 5, most: 150 }} trueSize={TRUE_SIZE} perMM={TRUE_SIZE.perMM} onSize={idle} onBy={idle} onMatched={async () => 'The canned engine takes no check.'} />,
   order: () => <OrderPanel check={CHECK} shownVersion={version} version={version} list={LIST} choices={CHOICES.rows} late={false} onQuantity={idle} onList={idle} />,
+  cards: () => <>{CARDS.map((card, i) => <div key={i} class="popover" style={{ position: 'static', width: '300px', maxHeight: 'none' }}>{card()}</div>)}</>,
   sheet: wholePage,
+  line: () => {
+    s.spot.value = { kind: 'line', x: 0, y: 0, draft: DRAFT };
+    return wholePage();
+  },
 };
+
+/** These show the whole page. */
+const WHOLE = ['sheet', 'line'];
+
+const areaActs = { onFill: idle, onRole: idle, onSplit: idle, onClose: idle, onLine: idle };
+const colours = { ...FILLS, starting: HELLO.starting };
+
+const CARDS: (() => ComponentChildren)[] = [
+  ...FLATS.filter((_, i) => i === 0 || i === 5).map((flat) => () => (
+    <FlatCard flat={flat} others={FLATS} starting={HELLO.starting} plating={HELLO.platings[0]} pieces={3} onEdit={idle}
+      area={<AreaPart flat={flat} under={{ ...UNDER, gap: flat.role === 'metal' ? undefined : GAP }} pieces={3} {...colours} {...areaActs} />} />
+  )),
+  () => <OpenCard gap={{ ...GAP, open: true }} {...colours} enamels={[]} onFill={idle} onLine={idle} />,
+];
 
 function wholePage() {
   s.hello.value = HELLO;
@@ -58,7 +81,8 @@ if (root) {
   theme.value = asked === 'light' || asked === 'dark' ? asked : 'system';
   applyTheme();
   const panel = PANELS[wish.get('panel') ?? ''];
-  const all = Object.entries(PANELS).filter(([name]) => name !== 'sheet');
-  render(wish.get('panel') === 'sheet' ? wholePage() : <main class="column alone">{panel ? panel() : all.map(([, show]) => show())}</main>, root);
-  if (wish.get('panel') !== 'sheet') for (const d of document.querySelectorAll('details')) d.open = true;
+  const whole = WHOLE.includes(wish.get('panel') ?? '');
+  const all = Object.entries(PANELS).filter(([name]) => !WHOLE.includes(name));
+  render(whole && panel ? panel() : <main class="column alone">{panel ? panel() : all.map(([, show]) => show())}</main>, root);
+  if (!whole) for (const d of document.querySelectorAll('details')) d.open = true;
 }
