@@ -18,6 +18,8 @@ interface Props {
   starting: readonly NamedColour[];
   plating: Plating | undefined;
   pieces: number;
+  /** What can set its fill, or its metal, apart. */
+  finish?: ComponentChildren;
   /** What can be done with the one area that was touched. */
   area?: ComponentChildren;
   onEdit: (e: Edit, what: string, close?: boolean) => void;
@@ -52,6 +54,7 @@ function Whole(p: Props) {
       <TextField label="name" value={f.name} onSet={(t) => { p.onEdit({ op: 'name', flat: f.id, name: t.trim() }, t.trim() ? `Renamed to ${t.trim()}` : 'Named plainly again'); return undefined; }} />
       {p.code ? <p class="facts">Ordered as <Tag code={p.code.code} written /> {p.code.named}</p> : null}
       <Choice legend="becomes" value={f.role} options={ROLES} onPick={(role) => p.onEdit({ op: 'role', flat: f.id, role }, `${f.name} is now ${ROLE_WORDS[role]}`)} />
+      {p.finish}
       <label class="tick">
         <input type="checkbox" checked={f.locked} onChange={(e) => p.onEdit({ op: 'lock', flat: f.id, locked: e.currentTarget.checked }, e.currentTarget.checked ? `${f.name} is kept` : `${f.name} is free`)} />
         <span>Keep at every count of colours</span>

@@ -1,11 +1,13 @@
 // The card at the spot that was touched: which one, and what its acts do to the project.
 import type { ComponentChildren } from 'preact';
 import type { Check, Edit, Flat, Gap } from '../engine/wire.gen';
-import { withHandEdit } from '../state/colouring';
+import { colourOf, withFinish, withHandEdit } from '../state/colouring';
 import { countFor, drawnIn, fillOf, lineAcross, moreEnamels, piecesOf, roomForMore, splitOf, withArea, withRecipe, type Seen, type Under, type Wish } from '../state/hands';
 import { begun, type LineDraft } from '../state/line';
 import { withSize } from '../state/project';
 import * as s from '../state/store';
+import { FinishChoice } from '../widgets/FinishChoice';
+import { FINISH_WORDS } from '../words/finish';
 import { filledWords, madeWords } from '../words/hands';
 import { AreaPart, type AreaActs } from './AreaPart';
 import { FindingCard } from './FindingCard';
@@ -65,6 +67,13 @@ function FlatSpot({ check, room, map, spot }: CardProps & { spot: SpotOf<'flat'>
       <FlatCard
         flat={flat} code={flats.codes?.find((c) => c.flat === flat.id)} others={flats.flats.filter((f) => f.id !== flat.id)}
         starting={s.hello.value?.starting ?? []} plating={s.plating.value} pieces={pieces} onEdit={edit}
+        finish={(
+          <FinishChoice
+            role={flat.role} finishes={s.hello.value?.finishes.find((q) => q.role === flat.role)?.finishes ?? []}
+            value={colourOf(s.version.value, flat.id)?.finish ?? ''}
+            onPick={(f) => s.change((p) => withFinish(p, flat.id, f), `${flat.name}: ${FINISH_WORDS[f]}`)}
+          />
+        )}
         area={under ? (
           <AreaPart
             key={`${under.x} ${under.y}`} flat={flat} under={under} pieces={pieces} {...coloursFor(seen, flat, under)}

@@ -395,3 +395,34 @@ async function isGold(x, y) {
 }
 
 const clear = async (x, y) => (await pixel(x, y))[3] < 128;
+
+describe('a finish', () => {
+  it('is given on the card of a colour, drawn on the pin, and taken back', async () => {
+    await d.open(server.address);
+    await ready(d);
+    await section(d, 'colours');
+    await d.click('#colours .flat-list button', 'strong blue');
+    await d.waitFor(() => document.querySelector('.popover'));
+    await d.evaluate(() => document.querySelector('.popover details.whole')?.setAttribute('open', ''));
+    await d.click('.popover label', 'glitter');
+    await d.waitForText('Flakes in the fill', '.popover');
+    await ready(d);
+    const spread = () => d.evaluate(() => {
+      const c = document.querySelector('.flipper .front canvas');
+      const { data } = c.getContext('2d').getImageData(0, 0, c.width, c.height);
+      let n = 0;
+      for (let i = 4; i < data.length; i += 4) if (data[i + 3] === 255 && Math.abs(data[i] - data[i - 4]) > 24) n++;
+      return n;
+    });
+    const flaky = await spread();
+    await d.press('Escape');
+    await d.press('Control+z');
+    await d.waitFor((was) => {
+      const c = document.querySelector('.flipper .front canvas');
+      const { data } = c.getContext('2d').getImageData(0, 0, c.width, c.height);
+      let n = 0;
+      for (let i = 4; i < data.length; i += 4) if (data[i + 3] === 255 && Math.abs(data[i] - data[i - 4]) > 24) n++;
+      return n < 0.8 * was;
+    }, flaky);
+  });
+});
