@@ -39,7 +39,7 @@ export function AreaPart({ flat, under, pieces, enamels, starting, most, ...acts
       {metal ? null : <Swatches {...{ enamels, starting, most }} legend="Fill this area with" onPick={(rgb, name) => acts.onFill(rgb, name, side)} />}
       {pieces > 1 || gap ? (
         <fieldset class="make-it">
-          <legend>or make it</legend>
+          <legend>{metal ? 'make it' : 'or make it'}</legend>
           <div class="chips-row">
             {ROLES.filter((r) => r !== flat.role).map((r) => (
               <button key={r} type="button" class="chip" onClick={() => acts.onRole(r, side)}>{ROLE_WORDS[r]}</button>

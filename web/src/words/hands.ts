@@ -9,9 +9,8 @@ export const THINNEST = 'thinnest';
 export const lineWidth = (r: Pick<Recipe, 'width'>) => (r.width > 0 ? mm(r.width, 2) : THINNEST);
 
 export function gapSays(gap: Gap): string {
-  return gap.open
-    ? `A fill would run out of the drawing through a gap of ${both(gap.width)}.`
-    : `This area runs on through a gap of ${both(gap.width)}.`;
+  const wide = both(gap.width).replaceAll(' ', '\u00a0').replace('\u00a0·', ' ·');
+  return gap.open ? `A fill would run out of the drawing through a gap of ${wide}.` : `This area runs on through a gap of ${wide}.`;
 }
 
 /** What a step did, for the undo. */

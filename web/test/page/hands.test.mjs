@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, before, beforeEach, describe, it } from 'node:test';
 import { at, servePage } from './house.mjs';
+import { bring, clear, isGold, isNear, settled, tap, touch, WHITE } from './pin.mjs';
 import { counted, pick, ready, section } from './sheet.mjs';
 
 const svg = (body) => Buffer.from(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 600 600" width="600" height="600"><rect width="600" height="600" fill="#fff"/><g fill="none" stroke="#111" stroke-width="14">${body}</g></svg>`);
@@ -32,59 +33,59 @@ beforeEach(async () => {
 
 describe('an area touched', () => {
   it('is filled with one tap, as a colour more, and keeps it at other counts and sizes', async () => {
-    await bring(PANES, 'Window');
+    await bring(d, PANES, 'Window');
     assert.equal(await counted(d), 1);
-    await touch(0.3, 0.3);
+    await touch(d, 0.3, 0.3);
     assert.match(await d.read('.popover .this-area'), /This area: \d+ mm²/);
     const sea = await swatch('very light green');
     await d.click('.popover .starting-set button', 'very light green');
-    await settled(2);
+    await settled(d, 2);
     assert.equal(await d.count('.popover'), 0);
-    await isNear(0.3, 0.3, sea);
-    await isNear(0.7, 0.3, WHITE);
+    await isNear(d, 0.3, 0.3, sea);
+    await isNear(d, 0.7, 0.3, WHITE);
 
     await pick(d, 6);
     await d.click('.dim-label.h button');
     await d.type('.dim-label.h input', '48');
     await d.waitFor(() => /\b48\smm/.test(document.querySelector('.title-block')?.textContent ?? ''));
     await ready(d);
-    await isNear(0.3, 0.3, sea);
-    await isNear(0.7, 0.7, WHITE);
+    await isNear(d, 0.3, 0.3, sea);
+    await isNear(d, 0.7, 0.7, WHITE);
     await pick(d, 1);
-    await settled(1);
-    await isNear(0.3, 0.3, sea);
+    await settled(d, 1);
+    await isNear(d, 0.3, 0.3, sea);
 
     for (let i = 0; i < 4; i++) await d.click('button', 'Undo');
-    await settled(1);
-    await isNear(0.3, 0.3, WHITE);
+    await settled(d, 1);
+    await isNear(d, 0.3, 0.3, WHITE);
   });
 
   it('takes a colour of the drawing, a free one, or another role, alone', async () => {
-    await bring(PANES, 'Window');
-    await touch(0.3, 0.3);
+    await bring(d, PANES, 'Window');
+    await touch(d, 0.3, 0.3);
     await free('#2a6f97');
-    await settled(2);
-    await isNear(0.3, 0.3, [42, 111, 151]);
-    await touch(0.7, 0.3);
+    await settled(d, 2);
+    await isNear(d, 0.3, 0.3, [42, 111, 151]);
+    await touch(d, 0.7, 0.3);
     await d.click('.popover .chip', 'blue');
     await d.waitFor(() => !document.querySelector('.popover'));
     await ready(d);
-    await isNear(0.7, 0.3, [42, 111, 151]);
+    await isNear(d, 0.7, 0.3, [42, 111, 151]);
     assert.equal(await counted(d), 2);
-    await touch(0.7, 0.7);
+    await touch(d, 0.7, 0.7);
     await d.click('.popover .chip', 'cut-out');
     await ready(d);
     await d.waitFor(() => document.querySelector('#colours .swatch.cutout'));
-    assert.equal(await clear(0.7, 0.7), true);
-    await isNear(0.3, 0.7, WHITE);
-    await touch(0.3, 0.7);
+    assert.equal(await clear(d, 0.7, 0.7), true);
+    await isNear(d, 0.3, 0.7, WHITE);
+    await touch(d, 0.3, 0.7);
     await d.click('.popover .chip', 'blue');
-    await settled(1);
+    await settled(d, 1);
   });
 
   it('is told apart from its colour as a whole', async () => {
-    await bring(PANES, 'Window');
-    await touch(0.3, 0.3);
+    await bring(d, PANES, 'Window');
+    await touch(d, 0.3, 0.3);
     assert.match(await d.read('.popover .whole summary'), /All of white 4 areas/);
     assert.equal(await d.evaluate(() => document.querySelector('.popover .whole').open), false);
     await d.click('.popover .whole summary');
@@ -97,7 +98,7 @@ describe('an area touched', () => {
   });
 
   it('can be reached by the keyboard alone', async () => {
-    await bring(PANES, 'Window');
+    await bring(d, PANES, 'Window');
     await d.evaluate(() => document.querySelector('.pin-touch').focus());
     for (let i = 0; i < 8; i++) await d.press('ArrowLeft');
     for (let i = 0; i < 8; i++) await d.press('ArrowUp');
@@ -112,8 +113,8 @@ describe('an area touched', () => {
 
 describe('a gap inside', () => {
   it('is drawn with its width in mm and inches, and a fill of this side closes it in the same step', async () => {
-    await bring(ROOMS, 'Rooms');
-    await touch(0.3, 0.5);
+    await bring(d, ROOMS, 'Rooms');
+    await touch(d, 0.3, 0.5);
     // The ends of the wall are flat: 30 of the 494 that are 32 mm.
     const [, mm, inches] = /gap ([\d.]+) mm · ([\d.]+) in/.exec(await d.read('.gap-words'));
     assert.ok(Math.abs(Number(mm) - (30 / 494) * 32) < 0.1, `${mm} mm`);
@@ -121,32 +122,32 @@ describe('a gap inside', () => {
     assert.ok((await d.read('.popover .gap-note')).includes(`This area runs on through a gap of ${mm} mm`));
     const sea = await swatch('very light green');
     await d.click('.popover .starting-set button', 'very light green');
-    await settled(2);
-    await isNear(0.3, 0.5, sea);
-    await isNear(0.7, 0.5, WHITE);
+    await settled(d, 2);
+    await isNear(d, 0.3, 0.5, sea);
+    await isNear(d, 0.7, 0.5, WHITE);
     assert.deepEqual(await lines(), ['Drawn line 1 thinnest']);
     assert.equal(await d.count('.gap-mark'), 0);
     await d.click('button', 'Undo');
-    await settled(1);
-    await isNear(0.3, 0.5, WHITE);
+    await settled(d, 1);
+    await isNear(d, 0.3, 0.5, WHITE);
     assert.deepEqual(await lines(), []);
   });
 
   it('stays when both sides are wanted', async () => {
-    await bring(ROOMS, 'Rooms');
-    await touch(0.3, 0.5);
+    await bring(d, ROOMS, 'Rooms');
+    await touch(d, 0.3, 0.5);
     const sea = await swatch('very light green');
     await d.evaluate(() => document.querySelector('.popover .gap-note input[value=all]').click());
     await d.click('.popover .starting-set button', 'very light green');
     await ready(d);
-    await isNear(0.7, 0.5, sea);
-    await isNear(0.3, 0.5, sea);
+    await isNear(d, 0.7, 0.5, sea);
+    await isNear(d, 0.3, 0.5, sea);
     assert.equal(await counted(d), 1, 'the colour takes the place of white');
     assert.deepEqual(await lines(), []);
   });
 
   it('is closed alone, and then each side is an area', async () => {
-    await bring(ROOMS, 'Rooms');
+    await bring(d, ROOMS, 'Rooms');
     const whole = await areaAt(0.3, 0.5);
     await d.click('.popover button', 'Only close the gap');
     await d.waitFor(() => document.querySelector('#metal .hand-lines li'));
@@ -156,38 +157,38 @@ describe('a gap inside', () => {
     assert.equal(await d.count('.gap-note'), 0);
     const sea = await swatch('very light green');
     await d.click('.popover .starting-set button', 'very light green');
-    await settled(2);
-    await isNear(0.3, 0.5, sea);
-    await isNear(0.7, 0.5, WHITE);
+    await settled(d, 2);
+    await isNear(d, 0.3, 0.5, sea);
+    await isNear(d, 0.7, 0.5, WHITE);
   });
 });
 
 describe('an outline that does not close', () => {
   it('is said; a fill closes it in the same step', async () => {
-    await bring(RING, 'Ring');
-    await touch(0.5, 0.5);
+    await bring(d, RING, 'Ring');
+    await touch(d, 0.5, 0.5);
     assert.equal(await d.read('.popover h2'), 'The line does not close here');
     assert.match(await d.read('.gap-words'), /gap [\d.]+ mm · [\d.]+ in/);
     const sea = await swatch('very light green');
     await d.click('.popover .starting-set button', 'very light green');
-    await settled(1);
-    await isNear(0.5, 0.5, sea);
+    await settled(d, 1);
+    await isNear(d, 0.5, 0.5, sea);
     assert.deepEqual(await lines(), ['Drawn line 1 thinnest']);
-    await touch(0.5, 0.5);
+    await touch(d, 0.5, 0.5);
     assert.match(await d.read('.popover .this-area'), /mm²/);
     assert.equal(await d.count('.gap-mark'), 0);
     await d.press('Escape');
     await d.click('button', 'Undo');
-    await settled(0);
-    assert.equal(await clear(0.5, 0.5), true);
+    await settled(d, 0);
+    assert.equal(await clear(d, 0.5, 0.5), true);
   });
 
   it('is nothing to somebody who touches the background', async () => {
-    await bring(PANES, 'Window');
-    await touch(0.3, 0.3);
-    await tap(0.02, 0.02);
+    await bring(d, PANES, 'Window');
+    await touch(d, 0.3, 0.3);
+    await tap(d, 0.02, 0.02);
     await d.waitFor(() => !document.querySelector('.popover'));
-    await tap(0.98, 0.02);
+    await tap(d, 0.98, 0.02);
     await ready(d);
     assert.equal(await d.count('.popover'), 0);
   });
@@ -195,7 +196,7 @@ describe('an outline that does not close', () => {
 
 describe('a line by hand', () => {
   it('is drawn by taps at a typed width, listed, resized and taken out', async () => {
-    await bring(PANES, 'Window');
+    await bring(d, PANES, 'Window');
     await section(d, 'metal');
     await d.click('#metal .hand-lines button', 'Draw a line');
     await d.waitFor(() => document.querySelector('.line-touch') === document.activeElement);
@@ -208,7 +209,7 @@ describe('a line by hand', () => {
     await ready(d);
     assert.deepEqual(await lines(), ['Drawn line 1 1.2 mm']);
     assert.equal(await d.count('.line-mode'), 0);
-    await isGold(0.4, 0.3);
+    await isGold(d, 0.4, 0.3);
     await d.type('#metal .hand-lines li input', 'a yard');
     await d.waitFor(() => document.querySelector('#metal .hand-lines .complaint'));
     await d.type('#metal .hand-lines li input', '1/32"');
@@ -217,31 +218,31 @@ describe('a line by hand', () => {
     await d.click('#metal .hand-lines button', 'Remove');
     await d.waitFor(() => !document.querySelector('#metal .hand-lines li'));
     await ready(d);
-    await isNear(0.4, 0.3, WHITE);
+    await isNear(d, 0.4, 0.3, WHITE);
     assert.equal(await d.count('.stage .hand-line'), 0);
     await d.click('button', 'Undo');
     await d.waitFor(() => document.querySelector('#metal .hand-lines li'));
   });
 
   it('parts an area: each side is filled alone', async () => {
-    await bring(PANES, 'Window');
-    await touch(0.063, 0.45); // in the ring
+    await bring(d, PANES, 'Window');
+    await touch(d, 0.063, 0.45); // in the ring
     await d.click('.popover button', 'Draw a line from here');
     await d.waitFor(() => document.querySelector('.line-point'));
     await tapLine(0.5, 0.3);
-    await tapLine(0.5, 0.3); // the last one again
+    await tap(d, 0.5, 0.3); // the last one again
     await d.waitFor(() => document.querySelector('#metal .hand-lines li'));
     await ready(d);
-    await touch(0.3, 0.2);
+    await touch(d, 0.3, 0.2);
     const sea = await swatch('very light green');
     await d.click('.popover .starting-set button', 'very light green');
-    await settled(2);
-    await isNear(0.3, 0.2, sea);
-    await isNear(0.4, 0.42, WHITE);
+    await settled(d, 2);
+    await isNear(d, 0.3, 0.2, sea);
+    await isNear(d, 0.4, 0.42, WHITE);
   });
 
   it('is drawn by the keyboard alone; Escape and the undo chord are the line’s', async () => {
-    await bring(PANES, 'Window');
+    await bring(d, PANES, 'Window');
     await section(d, 'metal');
     const draw = () => d.evaluate(() => [...document.querySelectorAll('#metal .hand-lines button')].find((b) => b.textContent === 'Draw a line').focus());
     await draw();
@@ -265,10 +266,10 @@ describe('a line by hand', () => {
   });
 
   it('erases metal as wide as the line it is put on, and stays erased', async () => {
-    await bring(PANES, 'Window');
+    await bring(d, PANES, 'Window');
     const before = await areaAt(0.3, 0.3);
     await d.press('Escape');
-    await touch(0.25, 0.5);
+    await touch(d, 0.25, 0.5);
     await d.click('.popover button', 'Erase line from here');
     const width = parseFloat(await d.read('.line-bar input[type=text]'));
     assert.ok(width > (14 / 494) * 32, `${width} mm is wider than the line`);
@@ -277,7 +278,7 @@ describe('a line by hand', () => {
     await d.waitFor(() => document.querySelector('#metal .hand-lines li'));
     await ready(d);
     assert.match((await lines())[0], /^Erased stretch 1 [\d.]+ mm$/);
-    await isNear(0.3, 0.5, WHITE);
+    await isNear(d, 0.3, 0.5, WHITE);
     assert.ok((await areaAt(0.3, 0.3)) > 1.9 * before, 'two panes are one');
   });
 });
@@ -288,8 +289,8 @@ describe('everybody', () => {
       it(`can use the cards and the line on a ${name}, ${scheme}`, async () => {
         await d.scheme(scheme);
         await d.viewport(w, h);
-        await bring(ROOMS, 'Rooms');
-        await touch(0.3, 0.5);
+        await bring(d, ROOMS, 'Rooms');
+        await touch(d, 0.3, 0.5);
         await d.evaluate(() => { for (const el of document.querySelectorAll('.popover details')) el.open = true; });
         assert.deepEqual(await d.unfit(), [], 'with the card of an area');
         await d.click('.popover button', 'Draw a line from here');
@@ -302,53 +303,23 @@ describe('everybody', () => {
         await d.waitFor(() => document.querySelector('#metal .hand-lines li'));
         await ready(d);
         assert.deepEqual(await d.unfit(), [], 'with a line listed');
-        await bring(RING, 'Ring');
-        await touch(0.5, 0.5);
+        await bring(d, RING, 'Ring');
+        await touch(d, 0.5, 0.5);
         assert.deepEqual(await d.unfit(), [], 'with the card of an open line');
       });
     }
   }
 });
 
-const WHITE = [255, 255, 255];
-
-async function bring(bytes, name) {
-  await d.dropBytes(bytes, `${name.toLowerCase()}.svg`);
-  await d.waitFor((n) => document.querySelector('.title-block .name input')?.value === n, name);
-  await ready(d);
-}
-
-/** Waits until the sheet shows so many enamels. */
-async function settled(n) {
-  await d.waitFor((k) => new RegExp(`(?:^|\\D)${k} enamel`).test(document.querySelector('.title-block')?.textContent ?? '') && !document.querySelector('.title-block.behind'), n);
-  await ready(d);
-}
-
-async function tap(x, y) {
-  const at = await d.evaluate((sx, sy) => {
-    const el = document.querySelector('.pin-touch');
-    el.scrollIntoView({ block: 'center' });
-    const r = el.getBoundingClientRect();
-    return { x: r.x + r.width * sx, y: r.y + r.height * sy };
-  }, x, y);
-  await d.raw.clickAt(at.x, at.y);
-}
-
-/** Touches the pin at shares of its picture, and waits for the card. */
-async function touch(x, y) {
-  await tap(x, y);
-  await d.waitFor(() => document.querySelector('.popover'));
-}
-
 /** A tap while a line is drawn; waits until it counts. */
 async function tapLine(x, y) {
   const n = await d.count('.line-point');
-  await tap(x, y);
-  await d.waitFor((k) => !document.querySelector('.line-mode') || document.querySelectorAll('.line-point').length > k, n);
+  await tap(d, x, y);
+  await d.waitFor((k) => document.querySelectorAll('.line-point').length > k, n);
 }
 
 async function areaAt(x, y) {
-  await touch(x, y);
+  await touch(d, x, y);
   return Number(/([\d.]+) mm²/.exec(await d.read('.popover .this-area'))[1]);
 }
 
@@ -374,47 +345,3 @@ const lines = async () => {
   await section(d, 'metal');
   return d.evaluate(() => [...document.querySelectorAll('#metal .hand-lines li')].map((li) => `${li.querySelector('.line-name').textContent} ${li.querySelector('input').value}`));
 };
-
-/** The pixel of the struck pin at shares of its picture, RGBA. */
-const pixel = (x, y) => d.evaluate((sx, sy) => {
-  const c = document.querySelector('.flipper .front canvas');
-  return [...c.getContext('2d').getImageData(Math.floor(c.width * sx), Math.floor(c.height * sy), 1, 1).data];
-}, x, y);
-
-/** Enamel is drawn with light on it, so near is enough: no two colours here are nearer than this. */
-const NEAR = 60;
-
-async function isNear(x, y, rgb) {
-  const got = await pixel(x, y);
-  assert.ok(got[3] === 255 && rgb.every((v, i) => Math.abs(v - got[i]) < NEAR), `${got} at ${x}, ${y} is not near ${rgb}`);
-}
-
-async function isGold(x, y) {
-  const [r, g, b] = await pixel(x, y);
-  assert.ok(r > b + 40 && g > b + 20, `${r}, ${g}, ${b} at ${x}, ${y} is not gold`);
-}
-
-const clear = async (x, y) => (await pixel(x, y))[3] < 128;
-
-describe('a finish', () => {
-  /** Waits until the pin has so many hard steps from pixel to pixel, as flakes make, and returns how many. */
-  const flakes = (least, most) => d.waitFor((lo, hi) => {
-    const c = document.querySelector('.flipper .front canvas');
-    const { data } = c.getContext('2d').getImageData(0, 0, c.width, c.height);
-    let n = 0;
-    for (let i = 4; i < data.length; i += 4) if (data[i + 3] === 255 && Math.abs(data[i] - data[i - 4]) > 24) n++;
-    return n >= lo && n <= hi ? n : 0;
-  }, least, most);
-
-  it('is given on the card of a colour, drawn on the pin, and taken back', async () => {
-    const plain = await flakes(1, Number.MAX_SAFE_INTEGER);
-    await section(d, 'colours');
-    await d.click('#colours .flat-list button', 'strong blue');
-    await d.click('.popover label', 'glitter');
-    await d.waitForText('Flakes in the fill', '.popover');
-    await flakes(1.2 * plain, Number.MAX_SAFE_INTEGER);
-    await d.press('Escape');
-    await d.press('Control+z');
-    await flakes(1, 1.1 * plain);
-  });
-});
