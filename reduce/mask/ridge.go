@@ -23,7 +23,7 @@ const narrowestCos2 = 1.0 / 16
 // they are sites for the rest. c holds the runs of label.
 func Ridge(label []uint8, c *Components, skip *[256]bool) []RidgePoint {
 	r := &ridger{label: label, w: c.W, h: c.H, last: make([]int32, 2*c.W)}
-	r.points = make([]RidgePoint, 0, pointsARun*len(c.Runs))
+	r.points = make([]RidgePoint, 0, min(pointsARun*len(c.Runs), mostPoints))
 	k := newColumns(c, skip, true, everywhere)
 	here, under := newEnvelope(k), newEnvelope(k)
 	for y := 0; y <= c.H; y++ {
@@ -39,8 +39,12 @@ func Ridge(label []uint8, c *Components, skip *[256]bool) []RidgePoint {
 	return thin(r.points, label, c.W, c.H)
 }
 
-// pointsARun is about how many points come to a run of a drawing.
-const pointsARun = 3
+// pointsARun is about how many points come to a run of a drawing; room is made
+// for mostPoints at first, lest noise ask for all there is.
+const (
+	pointsARun = 3
+	mostPoints = 1 << 16
+)
 
 type ridger struct {
 	label  []uint8
