@@ -55,7 +55,7 @@ const colours = { ...FILLS, starting: HELLO.starting };
 const CARDS: (() => ComponentChildren)[] = [
   ...FLATS.filter((_, i) => i === 0 || i === 5).map((flat) => () => (
     <FlatCard flat={flat} others={FLATS} starting={HELLO.starting} plating={HELLO.platings[0]} pieces={3} onEdit={idle}
-      area={<AreaPart flat={flat} under={{ ...UNDER, gap: flat.role === 'metal' ? undefined : GAP }} pieces={3} {...colours} {...areaActs} />} />
+      area={<AreaPart flat={flat} under={{ ...UNDER, gap: flat.role === 'metal' ? undefined : GAP }} pieces={3} lineDrawing {...colours} {...areaActs} />} />
   )),
   () => <OpenCard gap={{ ...GAP, open: true }} {...colours} enamels={[]} onFill={idle} onLine={idle} />,
 ];

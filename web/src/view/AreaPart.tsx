@@ -23,14 +23,16 @@ interface Props extends Colours, AreaActs {
   flat: Flat;
   under: Under;
   pieces: number;
+  /** It came as lines alone: where they do not close, that is a slip of the pen. */
+  lineDrawing: boolean;
 }
 
 const ROLES = ['enamel', 'metal', 'cutout', 'printed'] as const;
 
-export function AreaPart({ flat, under, pieces, enamels, starting, most, ...acts }: Props) {
+export function AreaPart({ flat, under, pieces, lineDrawing, enamels, starting, most, ...acts }: Props) {
   const { gap } = under;
-  // A line that does not close is mended, unless the person says otherwise.
-  const [side, setSide] = useState(gap !== undefined);
+  // A drawing that came with its colours has them on both sides on purpose.
+  const [side, setSide] = useState(lineDrawing && gap !== undefined);
   const metal = flat.role === 'metal';
   return (
     <section class="this-area" aria-label="This area alone">

@@ -4,7 +4,7 @@ import type { Check, Edit, Flat, Gap } from '../engine/wire.gen';
 import { colourOf, withFinish, withHandEdit } from '../state/colouring';
 import { countFor, drawnIn, fillOf, lineAcross, moreEnamels, piecesOf, roomForMore, splitOf, withArea, withRecipe, type Seen, type Under, type Wish } from '../state/hands';
 import { begun, type LineDraft } from '../state/line';
-import { withSize } from '../state/project';
+import { drawingOf, withSize } from '../state/project';
 import * as s from '../state/store';
 import { FinishChoice } from '../widgets/FinishChoice';
 import { FINISH_WORDS } from '../words/finish';
@@ -76,7 +76,7 @@ function FlatSpot({ check, room, map, spot }: CardProps & { spot: SpotOf<'flat'>
         )}
         area={under ? (
           <AreaPart
-            key={`${under.x} ${under.y}`} flat={flat} under={under} pieces={pieces} {...coloursFor(seen, flat, under)}
+            key={`${under.x} ${under.y}`} flat={flat} under={under} pieces={pieces} lineDrawing={ofLinesAlone()} {...coloursFor(seen, flat, under)}
             {...areaActs(seen, flat, under)} onLine={(kind) => startLine(kind, under)}
           />
         ) : undefined}
@@ -132,6 +132,13 @@ function FindingSpot({ check, room, spot }: CardProps & { spot: SpotOf<'finding'
 
 function seenNow(check: Check): Seen {
   return { flats: check.flats, asked: s.shownDesign.value?.colours ?? check.flats.count, most: s.hello.value?.maxCount ?? check.flats.count };
+}
+
+/** True for a drawing that came with one colour at most beside its lines. */
+function ofLinesAlone(): boolean {
+  const id = s.shown.value && drawingOf(s.shown.value.project, s.at.value);
+  const opened = id ? s.opened.value[id] : undefined;
+  return opened !== undefined && opened.suggested <= 1;
 }
 
 /** The colours an area can be filled with, its own left out. */

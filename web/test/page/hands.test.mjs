@@ -8,9 +8,10 @@ import { counted, pick, ready, section } from './sheet.mjs';
 
 const svg = (body) => Buffer.from(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 600 600" width="600" height="600"><rect width="600" height="600" fill="#fff"/><g fill="none" stroke="#111" stroke-width="14">${body}</g></svg>`);
 
-/** A round window of four panes; a box of two rooms with a gap of 30 in the wall; a ring with a gap of 24. */
+/** A round window of four panes; a box of two rooms with a gap of 30 in the wall, and the same in colours; a ring with a gap of 24. */
 const PANES = svg('<circle cx="300" cy="300" r="240"/><path d="M300 60V540M60 300H540"/>');
 const ROOMS = svg('<rect x="60" y="60" width="480" height="480" rx="40"/><path d="M300 60V285M300 315V540"/>');
+const COLOURED = svg('<rect x="60" y="60" width="480" height="480" rx="40" fill="#2f7f7b"/><path d="M300 60V285M300 315V540"/><circle cx="160" cy="160" r="50" fill="#c3362b"/>');
 const RING = svg('<path d="M539 288A240 240 0 1 0 539 312"/>');
 
 let server;
@@ -143,6 +144,18 @@ describe('a gap inside', () => {
     await isNear(d, 0.7, 0.5, sea);
     await isNear(d, 0.3, 0.5, sea);
     assert.equal(await counted(d), 1, 'the colour takes the place of white');
+    assert.deepEqual(await lines(), []);
+  });
+
+  it('is taken for meant in a drawing that came with its colours', async () => {
+    await bring(d, COLOURED, 'Coloured');
+    await touch(d, 0.3, 0.5);
+    assert.match(await d.read('.popover .gap-note'), /runs on through a gap/);
+    await d.click('.popover .chip', 'red');
+    await d.waitFor(() => !document.querySelector('.popover'));
+    await ready(d);
+    await isNear(d, 0.3, 0.5, [195, 54, 43]);
+    await isNear(d, 0.7, 0.5, [195, 54, 43]);
     assert.deepEqual(await lines(), []);
   });
 
