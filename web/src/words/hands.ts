@@ -24,7 +24,7 @@ export function madeWords(role: Role, closed: boolean): string {
 
 export const LINE_WORDS = {
   'draw-line': { act: 'Draw a line', short: 'draw', from: 'Draw a line from here', did: 'Drew a line', one: 'Drawn line', how: 'Tap points; tap the last again to end' },
-  'erase-line': { act: 'Erase a line', short: 'erase', from: 'Erase line from here', did: 'Erased a stretch of line', one: 'Erased stretch', how: 'Metal under it goes; tap the last point again to end' },
+  'erase-line': { act: 'Erase a line', short: 'erase', from: 'Erase line from here', did: 'Erased a stretch of line', one: 'Erased stretch', how: 'Metal goes; tap the last point again to end' },
 } as const;
 
 export function handName(kind: LineDraft['kind'], n: number): string {
