@@ -315,6 +315,7 @@ describe('everybody', () => {
         await section(d, 'metal');
         await d.waitFor(() => document.querySelector('#metal .hand-lines li'));
         await ready(d);
+        await d.waitFor(() => document.getAnimations().every((a) => a.playState !== 'running'));
         assert.deepEqual(await d.unfit(), [], 'with a line listed');
         await bring(d, RING, 'Ring');
         await touch(d, 0.5, 0.5);
