@@ -3,7 +3,7 @@ package reduce
 import (
 	"image"
 
-	"github.com/anthonynsimon/bild/blur"
+	"github.com/anthonynsimon/bild/convolution"
 	"github.com/anthonynsimon/bild/transform"
 
 	"badgewright/reduce/colour"
@@ -29,14 +29,20 @@ const (
 	// pageOfMap is the share of the map's border, in parts of 1000, that must
 	// be one slowly changing sheet.
 	pageOfMap = 500
-	// mapBlur is the radius of the blur that spreads the sheet's light under the drawing.
-	mapBlur = 6
 	// knownFrom is the weight (of 255) from which a blurred value is taken as
 	// known: below it 8 bits are too coarse.
 	knownFrom = 48
 	// steadyHue is how far, in parts of 1000, the balance of the paper's
 	// channels may wander across the sheet: a lamp dims, it does not repaint.
 	steadyHue = 140
+)
+
+// The blurs that spread the sheet's light under the drawing and then smooth it:
+// half of a bell each, from its middle, in parts of 1024. Whole parts of a power
+// of two add up to the same bits on every machine; an exponential would not.
+var (
+	wideBell   = []float64{126, 121, 106, 86, 64, 44, 28}
+	narrowBell = []float64{196, 180, 141, 93}
 )
 
 // level divides the drawing by the light on its paper and says whether it did.
@@ -234,7 +240,7 @@ func spread(m *image.RGBA, sheet []bool) *image.RGBA {
 		}
 	}
 	for known < len(sheet) {
-		soft := blur.Gaussian(part, mapBlur)
+		soft := soften(part, wideBell)
 		before := known
 		for i := range sheet {
 			if a := int(soft.Pix[4*i+3]); part.Pix[4*i+3] == 0 && a >= knownFrom {
@@ -249,7 +255,17 @@ func spread(m *image.RGBA, sheet []bool) *image.RGBA {
 			break
 		}
 	}
-	return blur.Gaussian(part, mapBlur/2)
+	return soften(part, narrowBell)
+}
+
+// soften blurs along rows and then along columns.
+func soften(m *image.RGBA, bell []float64) *image.RGBA {
+	r := len(bell) - 1
+	k := convolution.NewKernel(2*r+1, 1)
+	for i, v := range bell {
+		k.Matrix[r-i], k.Matrix[r+i] = v/1024, v/1024
+	}
+	return convolution.Convolve(convolution.Convolve(m, k, nil), k.Transposed(), nil)
 }
 
 // divide lifts every pixel to the light of the best-lit paper. Gains are in

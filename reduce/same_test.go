@@ -34,8 +34,12 @@ func TestSameBitsEverywhere(t *testing.T) {
 		"lineless": "470979f8dfe189e3",
 		"JPEG":     "6bed9229931f886a",
 		"painting": "e5dfcc021b939bdd",
+		"levelled": "0fad2d7006672082",
 	}
-	for name, d := range map[string]*Drawing{"lined": buoy(t, 200), "lineless": harbour(t, 200), "JPEG": stain(t, harbour(t, 200), 80), "painting": painting()} {
+	for name, d := range map[string]*Drawing{
+		"lined": buoy(t, 200), "lineless": harbour(t, 200), "JPEG": stain(t, harbour(t, 200), 80),
+		"painting": painting(), "levelled": byLamp(buoy(t, 300), 0.4, 4, 7),
+	} {
 		got := digest(at(t, analysed(t, d), 4))
 		assert.Equal(t, want[name], got, name)
 		assert.Equal(t, got, digest(at(t, analysed(t, d), 4)), "%s, twice", name)
