@@ -18,21 +18,72 @@ const (
 // Kind is the kind of a trouble spot.
 type Kind string
 
-// The kinds of trouble spot.
+// The kinds of trouble spot. What a field of Finding means for one kind alone
+// is said here.
 const (
-	ThinLine   Kind = "thin-line"   // metal narrower than Limits.Line
-	NarrowArea Kind = "narrow-area" // enamel narrower than Limits.Area
-	SmallArea  Kind = "small-area"  // one closed area of enamel below Limits.AreaSize (Thinnest, Limit: side of the square of that area)
-	FadesOut   Kind = "fades-out"   // a line or an area that runs out to a point over a long way: nothing breaks (verdict Holds), but its end comes out shorter, by Length
-	NoLine     Kind = "no-line"     // two enamels touch with no metal between
-	NoEdge     Kind = "no-edge"     // enamel reaches the outline without outer edge
+	// ThinLine is metal narrower than Limits.Line, or along the outline than
+	// Limits.Edge, over more than one limit.
+	ThinLine Kind = "thin-line"
+	// NarrowArea is enamel narrower than Limits.Area over more than one limit.
+	NarrowArea Kind = "narrow-area"
+	// FadesOut is a line or an area that runs out to a point over a long way:
+	// nothing breaks (verdict Holds), but its end comes out shorter, by Length.
+	// Ends is where it passes the limit, then its tip.
+	FadesOut Kind = "fades-out"
+	// RoundedCorners sums what is too short to be one of the three above: corners
+	// that come out round (verdict Holds). Area is lost in all, of metal and
+	// enamel; Count corners lose some; X, Y is the one that loses most.
+	RoundedCorners Kind = "rounded-corners"
+
+	// NoLine is where two enamels touch with no metal between, over Length.
+	NoLine Kind = "no-line"
+	// NoEdge is where enamel reaches the outline without outer edge, over Length.
+	NoEdge Kind = "no-edge"
+	// Gap is a short opening in a line or an outer edge, with metal at both ends,
+	// through which two enamels, or an enamel and what lies outside, meet. Ends
+	// are the two ends of the metal, Thinnest is the way between them, Typical the
+	// width of the metal there.
+	Gap Kind = "gap"
+	// OpenArea is room that metal or enamel closes in but for a narrow opening to
+	// the outside (below Limits.CutOut): it is background and will be cut away.
+	// Ends are the two sides of the opening, Thinnest its width, Area the room's.
+	// X, Y lies in the opening; Flat is what stands beside it.
+	OpenArea Kind = "open-area"
+
+	// SmallArea is one closed area of enamel below Limits.AreaSize; Thinnest,
+	// Typical and Limit are sides of squares of such areas.
+	SmallArea Kind = "small-area"
+	// Pinhole is a hole in metal that is smaller than the thinnest line is wide:
+	// an area of enamel or of background that nobody would miss. Thinnest is the
+	// side of the square of its area, Limit is Limits.Line.
+	Pinhole Kind = "pinhole"
+	// MetalIsland is metal that stands alone in enamel with no place as wide as
+	// Limits.Line and no longer than a few of them: a speck that will not stay.
+	MetalIsland Kind = "metal-island"
+	// SolidMetal is metal without a line or colour in it, over more than
+	// Limits.Solid each way (verdict Holds): Thinnest is the diameter of the
+	// largest disc, Area is of what is as wide as the limit.
+	SolidMetal Kind = "solid-metal"
+	// SmallLettering is a row of small parts of like height, lower than
+	// Limits.Lettering (metal in enamel) or Limits.LetteringSunk (enamel in
+	// metal). Thinnest and Typical are the height of its capitals, Count the
+	// parts, Length the row's; Path is its base line.
+	SmallLettering Kind = "small-lettering"
+	// SmallCutOut is a hole through the pin in which no disc of Limits.CutOut fits.
+	SmallCutOut Kind = "small-cut-out"
 )
+
+// Outside stands in Finding.Other for what is no part of the pin.
+const Outside reduce.FlatID = -2
 
 // Finding is a trouble spot: where a limit is broken, what was measured there
 // and what the limit is. Places are in working pixels of the separation.
 type Finding struct {
 	Kind Kind          `json:"kind"`
 	Flat reduce.FlatID `json:"flat"`
+	// Other is what lies on the other side of NoLine, NoEdge and Gap: a flat or
+	// Outside, which it is for every other kind.
+	Other reduce.FlatID `json:"other"`
 	// X and Y are the worst place; the box holds the whole spot.
 	X  float64 `json:"x"`
 	Y  float64 `json:"y"`
@@ -40,14 +91,21 @@ type Finding struct {
 	Y0 float64 `json:"y0"`
 	X1 float64 `json:"x1"`
 	Y1 float64 `json:"y1"`
+	// Ends are two places, x and y in turn, for Gap, OpenArea and FadesOut; 0 for
+	// every other kind.
+	Ends [4]float64 `json:"ends"`
 	// Path is the centreline of the spot, x and y in turn, thinned for drawing.
 	Path     []float32 `json:"path"`
 	Length   unit.MM   `json:"length"`   // of the centreline
 	Thinnest unit.MM   `json:"thinnest"` // the least width measured
 	Typical  unit.MM   `json:"typical"`  // the median width
-	Error    unit.MM   `json:"error"`    // half-width of what the measurement cannot tell
-	Limit    unit.MM   `json:"limit"`
-	Verdict  Verdict   `json:"verdict"`
+	// Area in mm2, of the kinds that say so; 0 for the others.
+	Area float64 `json:"area"`
+	// Count is how many places or parts one finding sums up, at least 1.
+	Count   int     `json:"count"`
+	Error   unit.MM `json:"error"` // half-width of what the measurement cannot tell
+	Limit   unit.MM `json:"limit"`
+	Verdict Verdict `json:"verdict"`
 	// NeedPx is the long side in pixels of a drawing that could tell; 0 unless
 	// the verdict is CannotTell.
 	NeedPx int `json:"needPx"`

@@ -11,17 +11,29 @@ type Limits struct {
 	AreaSize float64 `json:"areaSize"` // smallest colour area, mm2
 	CutOut   unit.MM `json:"cutOut"`   // smallest through cut-out
 	Bridge   unit.MM `json:"bridge"`   // narrowest bridge of metal that will not bend
+	// Least height of capitals, raised (metal in enamel) and sunk (enamel in
+	// metal); 0 when lettering is not to be looked for.
+	Lettering     unit.MM `json:"lettering"`
+	LetteringSunk unit.MM `json:"letteringSunk"`
+	// Solid is how wide bare metal may be, each way, before it is noted that it
+	// may want texture or a fill; 0 for never.
+	Solid unit.MM `json:"solid"`
 }
+
+// solidMM is the usual Limits.Solid: bare metal wider than this shows every
+// scratch and ripple of its polish (common practice, no published source; the
+// figure is this tool's).
+const solidMM unit.MM = 5
 
 // DefaultLimits returns the trade's usual limits for a making and a fill
 // (common practice, no published source).
 func DefaultLimits(m Making, f Fill) Limits {
 	switch {
 	case m == Cast:
-		return Limits{Line: 0.30, Area: 0.40, Edge: 0.40, AreaSize: 0.40, CutOut: 1.2, Bridge: 1.5}
+		return Limits{Line: 0.30, Area: 0.40, Edge: 0.40, AreaSize: 0.40, CutOut: 1.2, Bridge: 1.5, Lettering: 2.0, LetteringSunk: 2.2, Solid: solidMM}
 	case f == Hard:
-		return Limits{Line: 0.25, Area: 0.35, Edge: 0.40, AreaSize: 0.30, CutOut: 1.5, Bridge: 1.5}
+		return Limits{Line: 0.25, Area: 0.35, Edge: 0.40, AreaSize: 0.30, CutOut: 1.5, Bridge: 1.5, Lettering: 1.8, LetteringSunk: 2.0, Solid: solidMM}
 	default:
-		return Limits{Line: 0.20, Area: 0.30, Edge: 0.30, AreaSize: 0.25, CutOut: 1.5, Bridge: 1.5}
+		return Limits{Line: 0.20, Area: 0.30, Edge: 0.30, AreaSize: 0.25, CutOut: 1.5, Bridge: 1.5, Lettering: 1.5, LetteringSunk: 2.0, Solid: solidMM}
 	}
 }

@@ -144,7 +144,7 @@ func (m *Measured) report(s *spot, walk *walker, limit unit.MM, under float32, s
 	}
 	half := float64(taus[len(taus)-1]) / 2
 	f := sizing.Finding{
-		Kind: sizing.ThinLine, Flat: m.flatAt(int(worst.x), int(worst.y)),
+		Kind: sizing.ThinLine, Flat: m.flatAt(int(worst.x), int(worst.y)), Other: sizing.Outside, Count: 1,
 		X: float64(worst.x) + 0.5, Y: float64(worst.y) + 0.5,
 		X0: float64(s.box[0]) + 0.5 - half, Y0: float64(s.box[1]) + 0.5 - half,
 		X1: float64(s.box[2]) + 0.5 + half, Y1: float64(s.box[3]) + 0.5 + half,

@@ -1,6 +1,7 @@
 package wall
 
 import (
+	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
@@ -34,13 +35,21 @@ func (m *Measured) lacking(all []border, kind sizing.Kind, scale unit.PxPerMM, l
 	found := make([]sizing.Finding, 0, len(long))
 	for _, b := range long {
 		found = append(found, sizing.Finding{
-			Kind: kind, Flat: m.flatOf(b.a), X: b.x, Y: b.y,
+			Kind: kind, Flat: m.flatOf(b.a), Other: m.beyond(b.b), Count: 1, X: b.x, Y: b.y,
 			X0: b.box[0], Y0: b.box[1], X1: b.box[2], Y1: b.box[3],
 			Path: b.path, Length: scale.MM(b.length), Error: scale.MM(m.shaky), Limit: limit,
 			Verdict: sizing.Fails,
 		})
 	}
 	return found
+}
+
+// beyond returns the flat of a part, Outside for what is none.
+func (m *Measured) beyond(part int32) reduce.FlatID {
+	if part < 0 {
+		return sizing.Outside
+	}
+	return m.flatOf(part)
 }
 
 // summed sums borders of the same key; the longest gives the place.

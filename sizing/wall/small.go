@@ -35,10 +35,11 @@ func (m *Measured) smallAreas(scale unit.PxPerMM, l sizing.Limits) []sizing.Find
 		x, y := m.inside(k)
 		side := scale.MM(math.Sqrt(max(0, m.area[k])))
 		f := sizing.Finding{
-			Kind: sizing.SmallArea, Flat: m.flatOf(k), X: x, Y: y,
+			Kind: sizing.SmallArea, Flat: m.flatOf(k), Other: sizing.Outside, Count: 1, X: x, Y: y,
 			X0: box[0], Y0: box[1], X1: box[2], Y1: box[3],
 			Length:   scale.MM(math.Hypot(box[2]-box[0], box[3]-box[1])),
 			Thinnest: side, Typical: side, Error: scale.MM(m.shaky), Limit: limit,
+			Area: m.area[k] / (float64(scale) * float64(scale)),
 		}
 		m.judge(&f, scale, m.shaky)
 		if f.Verdict != sizing.Holds {

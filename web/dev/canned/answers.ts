@@ -35,7 +35,7 @@ const line = (key: string, what: string, count: number, each: string, amount: st
 export const RASTER = { w: 800, h: 1000 };
 
 const finding = (f: Partial<Finding>): Finding => ({
-  kind: 'thin-line', flat: 5, x: 0, y: 0, x0: 0, y0: 0, x1: 0, y1: 0, path: [], length: 3.4,
+  kind: 'thin-line', flat: 5, other: -2, ends: [0, 0, 0, 0], area: 0, count: 1, x: 0, y: 0, x0: 0, y0: 0, x1: 0, y1: 0, path: [], length: 3.4,
   thinnest: 0.14, typical: 0.19, error: 0.02, limit: 0.2, verdict: 'fails', needPx: 0, ...f,
 });
 

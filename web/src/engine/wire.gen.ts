@@ -126,6 +126,11 @@ export interface Limits {
   cutOut: MM;
   /** narrowest bridge of metal that will not bend */
   bridge: MM;
+  /** Least height of capitals, raised (metal in enamel) and sunk (enamel in metal); 0 when lettering is not to be looked for. */
+  lettering: MM;
+  letteringSunk: MM;
+  /** Solid is how wide bare metal may be, each way, before it is noted that it may want texture or a fill; 0 for never. */
+  solid: MM;
 }
 
 /** BaseMetal is the metal under the plating. */
@@ -624,7 +629,7 @@ export interface Measures {
 export type PxPerMM = number;
 
 /** Kind is the kind of a trouble spot. */
-export type Kind = "thin-line" | "narrow-area" | "small-area" | "fades-out" | "no-line" | "no-edge";
+export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out";
 
 /** Verdict is one of three answers. */
 export type Verdict = "holds" | "fails" | "cannot-tell";
@@ -633,6 +638,8 @@ export type Verdict = "holds" | "fails" | "cannot-tell";
 export interface Finding {
   kind: Kind;
   flat: FlatID;
+  /** Other is what lies on the other side of NoLine, NoEdge and Gap: a flat or Outside, which it is for every other kind. */
+  other: FlatID;
   /** X and Y are the worst place; the box holds the whole spot. */
   x: number;
   y: number;
@@ -640,6 +647,8 @@ export interface Finding {
   y0: number;
   x1: number;
   y1: number;
+  /** Ends are two places, x and y in turn, for Gap, OpenArea and FadesOut; 0 for every other kind. */
+  ends: [number, number, number, number];
   /** Path is the centreline of the spot, x and y in turn, thinned for drawing. */
   path: number[];
   /** of the centreline */
@@ -648,6 +657,10 @@ export interface Finding {
   thinnest: MM;
   /** the median width */
   typical: MM;
+  /** Area in mm2, of the kinds that say so; 0 for the others. */
+  area: number;
+  /** Count is how many places or parts one finding sums up, at least 1. */
+  count: number;
   /** half-width of what the measurement cannot tell */
   error: MM;
   limit: MM;

@@ -6,8 +6,9 @@ import { Choice, Section, Why } from '../widgets/basic';
 import { tone } from '../widgets/look';
 import { TextField } from '../widgets/TextField';
 import { WidthField } from '../widgets/WidthField';
+import { kindWords, measuredWords } from '../words/findings';
 import { mm } from '../words/length';
-import { kindWords, measuredWords, metalSays, VERDICT } from '../words/words';
+import { metalSays, VERDICT } from '../words/words';
 import { HandLines } from './HandLines';
 
 export interface MetalProps {
@@ -151,6 +152,9 @@ const LIMITS: readonly { key: keyof Limits; label: string; unit: string }[] = [
   { key: 'areaSize', label: 'smallest colour area', unit: 'mm²' },
   { key: 'cutOut', label: 'smallest cut-out', unit: 'mm' },
   { key: 'bridge', label: 'narrowest bridge', unit: 'mm' },
+  { key: 'lettering', label: 'lowest capitals, raised', unit: 'mm' },
+  { key: 'letteringSunk', label: 'lowest capitals, sunk', unit: 'mm' },
+  { key: 'solid', label: 'widest bare metal', unit: 'mm' },
 ];
 
 /** No maker's limit is as coarse as this, mm or mm². */

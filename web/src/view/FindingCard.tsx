@@ -1,10 +1,12 @@
 import type { Finding, Flat, Length } from '../engine/wire.gen';
-import { mm } from '../words/length';
-import { measuredWords, meaningWords, VERDICT } from '../words/words';
+import { factsWords, measuredWords, meaningWords } from '../words/findings';
+import { VERDICT } from '../words/words';
 
 interface Props {
   finding: Finding;
   flat: Flat | undefined;
+  /** What lies beyond the border it speaks of. */
+  other: Flat | undefined;
   /** The size from which everything holds, when the pin is smaller. */
   growTo: Length | undefined;
   onGrow: (to: Length) => void;
@@ -13,12 +15,12 @@ interface Props {
   onStep: (by: 1 | -1) => void;
 }
 
-export function FindingCard({ finding: f, flat, growTo, onGrow, onFlat, onList, onStep }: Props) {
+export function FindingCard({ finding: f, flat, other, growTo, onGrow, onFlat, onList, onStep }: Props) {
   return (
     <div class="card-body">
       <p class={`verdict-line ${f.verdict}`}><b>{VERDICT[f.verdict].mark} {measuredWords(f)}</b></p>
-      <p>{meaningWords(f, flat)}</p>
-      <p class="facts">{mm(f.length)} long, {mm(f.typical, 2)} wide for the most part; measured to ±{mm(f.error, 2)}.</p>
+      <p>{meaningWords(f, { flat, other })}</p>
+      <p class="facts">{factsWords(f)}</p>
       <div class="two">
         {growTo ? <button type="button" class="plain" onClick={() => onGrow(growTo)}>Grow to {growTo.inMM}</button> : null}
         {flat ? <button type="button" class="plain" onClick={onFlat}>Change {flat.name} …</button> : null}

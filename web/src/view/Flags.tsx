@@ -1,7 +1,7 @@
 // Trouble spots as small numbered flags, with the spot itself drawn along its
 // middle line.
 import type { Finding } from '../engine/wire.gen';
-import { kindWords, measuredWords } from '../words/words';
+import { kindWords, measuredWords } from '../words/findings';
 import { poles, type Mapping, type Point } from './place';
 
 /** More flags than this hide the pin; the list has them all. */

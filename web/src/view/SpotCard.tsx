@@ -115,12 +115,12 @@ function OpenSpot({ check, room, map, spot }: CardProps & { spot: SpotOf<'open'>
 function FindingSpot({ check, room, spot }: CardProps & { spot: SpotOf<'finding'> }) {
   const finding = check.findings[spot.index];
   if (!finding) return null;
-  const flat = check.flats.flats.find((f) => f.id === finding.flat);
+  const [flat, other] = [finding.flat, finding.other].map((id) => check.flats.flats.find((f) => f.id === id));
   const n = check.findings.length;
   return (
     <Card spot={spot} name={`spot${spot.index}`} title={`Trouble spot ${spot.index + 1} of ${n}`} room={room}>
       <FindingCard
-        finding={finding} flat={flat} growTo={check.growTo.mm > 0 ? check.growTo : undefined}
+        finding={finding} flat={flat} other={other} growTo={check.growTo.mm > 0 ? check.growTo : undefined}
         onGrow={(to) => { s.change((p) => withSize(p, to.mm), `Grew to ${to.inMM}`); close(); }}
         onFlat={() => flat && (s.spot.value = { kind: 'flat', flat: flat.id, x: spot.x, y: spot.y })}
         onList={() => { close(); go('metal'); }}

@@ -8,6 +8,11 @@ export function mm(v: number, digits = Math.abs(v) < 10 ? 2 : 1): string {
   return `${trim(v.toFixed(digits))} mm`;
 }
 
+/** "0.18 mm²". */
+export function mm2(v: number): string {
+  return `${trim(v.toFixed(Math.abs(v) < 10 ? 2 : 0))} mm²`;
+}
+
 export function grams(v: number): string {
   return `${v.toFixed(v < 10 ? 1 : 0)} g`;
 }

@@ -1,6 +1,6 @@
 // Sentences of the page that hang on data.
 import type { Check, Design, Finding, Flat, Length, Plating, TrueSize, Version } from '../engine/wire.gen';
-import { grams, mm } from './length';
+import { grams } from './length';
 
 export const ROLE_WORDS = { enamel: 'enamel', metal: 'metal', cutout: 'cut-out', printed: 'printed' } as const;
 
@@ -13,55 +13,6 @@ export const ROLE_MEANS = {
 
 export const MAKING_WORDS = { struck: 'struck', cast: 'cast' } as const;
 export const FILL_WORDS = { soft: 'soft enamel', hard: 'hard enamel', none: 'no fill' } as const;
-
-const KIND_WORDS: Record<Finding['kind'], string> = {
-  'thin-line': 'Line too thin',
-  'narrow-area': 'Area too narrow',
-  'small-area': 'Area too small',
-  'fades-out': 'Runs out to a point',
-  'no-line': 'No line between colours',
-  'no-edge': 'No outer edge',
-};
-
-export function kindWords(f: Finding): string {
-  const word = KIND_WORDS[f.kind];
-  return f.verdict === 'cannot-tell' ? word.replace('too', 'perhaps too') : word;
-}
-
-export function measuredWords(f: Finding): string {
-  switch (f.kind) {
-    case 'no-line':
-    case 'no-edge':
-      return `${mm(f.length)} long, ${mm(f.limit, 2)} of metal needed`;
-    case 'fades-out':
-      return `its end comes out about ${mm(f.length)} shorter`;
-    case 'small-area':
-      return `about ${mm(f.thinnest, 2)} square, the maker holds ${mm(f.limit, 2)} square`;
-    default:
-      return `${mm(f.thinnest, 2)} at the thinnest, the maker holds ${mm(f.limit, 2)}`;
-  }
-}
-
-export function meaningWords(f: Finding, flat: Flat | undefined): string {
-  const colour = flat ? ` of ${flat.name}` : '';
-  if (f.verdict === 'cannot-tell') {
-    return `The drawing is too coarse to say. Bring one of at least ${f.needPx} px on its long side.`;
-  }
-  switch (f.kind) {
-    case 'thin-line':
-      return 'A wall this thin may break off in the die or vanish under polish. Make the pin larger, or draw the line thicker.';
-    case 'narrow-area':
-      return `The enamel${colour} cannot flow into a gap this narrow; it will stay bare or spill over. Make it wider, or let it be metal.`;
-    case 'fades-out':
-      return 'A point this long fades away in metal: nothing breaks, but it will end sooner than drawn. Blunt it if its length matters.';
-    case 'small-area':
-      return `There is too little room for a drop of enamel${colour}. Make it larger, join it with its neighbour, or print it.`;
-    case 'no-line':
-      return 'Two colours meet with no metal between them and would run into each other. Let a line be built there.';
-    default:
-      return 'Enamel reaches the outside with no rim to hold it. Let an outer edge be built.';
-  }
-}
 
 /** What a flat is called on the sheet: metal by what it will look like, not by the ink it was drawn in. */
 export function flatTitle(f: Flat, plating: Plating | undefined): string {
