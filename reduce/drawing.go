@@ -10,9 +10,12 @@ type Drawing struct {
 	W, H int
 	// Pix holds R in the lowest byte, then G, B and A (0 clear, 255 solid).
 	Pix []uint32
-	// FileW and FileH are the pixel size of the file before it was brought to
-	// the working raster; equal to W and H when it was small enough.
+	// FileW and FileH are the pixel size of the whole file before it was brought
+	// to the working raster; equal to W and H when it was small enough.
 	FileW, FileH int
+	// Part is what the raster shows of the file: all of it, or what is drawn on
+	// a large canvas.
+	Part Part
 	// Clipped is the share (0..1) of visible pixels whose colour lies outside
 	// sRGB in the file and was clipped channel by channel.
 	Clipped float64

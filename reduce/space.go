@@ -4,13 +4,13 @@ package reduce
 // exact mean over the area each new pixel covers, taken of encoded colour
 // weighted by alpha (as a browser's canvas does; a mean of light would make
 // dark lines thinner than they were drawn). A drawing that is small enough, or
-// a longSide below 1, gives the same drawing back. FileW and FileH are kept.
+// a longSide below 1, gives the same drawing back. What is known of the file is kept.
 func Shrink(d *Drawing, longSide int) *Drawing {
 	if longSide < 1 || max(d.W, d.H) <= longSide {
 		return d
 	}
 	w, h := fit(d.W, d.H, longSide)
-	s := &Drawing{W: w, H: h, FileW: d.FileW, FileH: d.FileH, Clipped: d.Clipped}
+	s := &Drawing{W: w, H: h, FileW: d.FileW, FileH: d.FileH, Part: d.Part, Clipped: d.Clipped}
 	s.Pix = shrinkPix(d.Pix, d.W, d.H, w, h)
 	return s
 }

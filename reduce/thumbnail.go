@@ -24,7 +24,7 @@ func Thumbnail(d *Drawing, longSide int) *Drawing {
 
 // fromRGBA turns premultiplied pixels into straight alpha.
 func fromRGBA(m *image.RGBA, of *Drawing) *Drawing {
-	d := &Drawing{W: m.Rect.Dx(), H: m.Rect.Dy(), FileW: of.FileW, FileH: of.FileH, Clipped: of.Clipped}
+	d := &Drawing{W: m.Rect.Dx(), H: m.Rect.Dy(), FileW: of.FileW, FileH: of.FileH, Part: of.Part, Clipped: of.Clipped}
 	d.Pix = make([]uint32, d.W*d.H)
 	for i := range d.Pix {
 		a := uint32(m.Pix[4*i+3])

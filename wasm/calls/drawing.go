@@ -37,11 +37,13 @@ func open(s *Session, job Job, ask wire.OpenAsk) (Reply, error) {
 		if b.Second, err = drawingIn(first[half:], ask.W, ask.H, two.FileW, two.FileH, two.Space); err != nil {
 			return Reply{}, err
 		}
+		b.Second.Part = ask.Part
 		first = first[:half]
 	}
 	if b.Drawing, err = drawingIn(first, ask.W, ask.H, ask.FileW, ask.FileH, ask.Space); err != nil {
 		return Reply{}, err
 	}
+	b.Drawing.Part, b.Finest = ask.Part, ask.Finest
 	return s.Open(b, job.Progress)
 }
 
@@ -69,6 +71,9 @@ type Brought struct {
 	FileName, SecondName string
 	Drawing, Second      *reduce.Drawing
 	Ground               reduce.GroundChoice
+	// Finest is the long side, px, at which the file could be drawn again; 0
+	// when it could not.
+	Finest int
 }
 
 // Open keeps a drawing and says what was found in it. One that is refused
@@ -83,11 +88,34 @@ func (s *Session) Open(b Brought, p reduce.Progress) (Reply, error) {
 		o.drawing = o.layers.Whole
 		o.fileName, o.name = b.FileName+" and "+b.SecondName, nameOfBoth(b.FileName, b.SecondName)
 	}
+	if closer, err := closerLook(o, b.Finest); closer != nil || err != nil {
+		return Reply{Answer: wire.Opened{Drawing: o.id, Closer: closer}}, err
+	}
 	o, err := s.look(o, p)
 	if err != nil {
 		return Reply{}, err
 	}
 	return s.describe(o, p)
+}
+
+// closerLook finds the ground and asks for the drawing again, closer, when its
+// file has more to show.
+func closerLook(o *opened, finest int) (*wire.Closer, error) {
+	d := o.drawing
+	if !d.Part.Whole() || finest <= max(d.W, d.H) {
+		return nil, nil
+	}
+	var err error
+	if o.ground, err = reduce.FindGround(d, o.choice); err != nil {
+		return nil, err
+	}
+	part, ok := d.Closer(o.ground, finest)
+	if !ok {
+		return nil, nil
+	}
+	closer := wire.Closer{}
+	closer.Part, closer.WorkW, closer.WorkH = reduce.WorkingPart(part, d.FileW, d.FileH, finest)
+	return &closer, nil
 }
 
 // ground looks at an opened drawing again with another background.
@@ -186,7 +214,10 @@ func proposedSize(holds unit.MM) sizing.Size {
 func notesOn(o *opened) []string {
 	notes := []string{}
 	d := o.drawing
-	if d.FileW > d.W {
+	switch {
+	case !d.Part.Whole():
+		notes = append(notes, "The drawing takes up only part of its canvas, so the tool looks at that part, closer.")
+	case d.FileW > d.W:
 		notes = append(notes, fmt.Sprintf("The file is %d x %d px; the tool thinks at %d x %d px.", d.FileW, d.FileH, d.W, d.H))
 	}
 	if d.Clipped >= 0.0005 {

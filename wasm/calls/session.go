@@ -89,8 +89,10 @@ func (s *Session) look(o *opened, p reduce.Progress) (*opened, error) {
 
 func (o *opened) analyse(p reduce.Progress) (err error) {
 	whole := o.drawing
-	if o.ground, err = reduce.FindGround(whole, o.choice); err != nil {
-		return err
+	if o.ground == nil {
+		if o.ground, err = reduce.FindGround(whole, o.choice); err != nil {
+			return err
+		}
 	}
 	if o.layers != nil {
 		o.found, err = reduce.AnalyseLayers(o.layers, o.ground, p)

@@ -113,6 +113,11 @@ type OpenAsk struct {
 	FileH    int                 `json:"fileH"`
 	Space    string              `json:"space"`
 	Ground   reduce.GroundChoice `json:"ground"`
+	// Finest is the long side, px, at which the whole file could be drawn: its
+	// own, or any for a vector drawing; 0 when it cannot be drawn again.
+	Finest int `json:"finest"`
+	// Part is what the pixels show of the file, when an answer asked for it.
+	Part reduce.Part `json:"part"`
 	// Second is there when lines and colours come apart, in either order.
 	Second *SecondPicture `json:"second,omitempty"`
 }
@@ -132,11 +137,22 @@ type GroundAsk struct {
 	Ground  reduce.GroundChoice `json:"ground"`
 }
 
+// Closer asks for the drawing again: the part of its file that is drawn, at
+// another working raster.
+type Closer struct {
+	Part  reduce.Part `json:"part"`
+	WorkW int         `json:"workW"`
+	WorkH int         `json:"workH"`
+}
+
 // Opened is what the engine made of a drawing, and what it proposes.
 type Opened struct {
 	Drawing string `json:"drawing"`
-	W       int    `json:"w"`
-	H       int    `json:"h"`
+	// Closer is there when the drawing is small on its canvas and its file can
+	// show it better: nothing else is answered, open it again so.
+	Closer *Closer `json:"closer,omitempty"`
+	W      int     `json:"w"`
+	H      int     `json:"h"`
 	// Ground is what was found: clear, paper or none.
 	Ground     reduce.GroundChoice `json:"ground"`
 	GroundRGB  colour.RGB8         `json:"groundRGB"`

@@ -1,10 +1,11 @@
 // The page's side of the engine: asks, waits, starts it again when it dies.
+import { WHOLE } from './decode';
 import { crashed, EngineError, stopped, superseded } from './errors';
 import { fetchEngine, startWorker, type Kept, type Link } from './link';
 import type { FromWorker, OpenPlan, Picture, ToWorker } from './protocol';
 import { Queue, type Job } from './queue';
 import { decodeSVG } from './svg';
-import type { Calls, GroundChoice, Header, Opened } from './wire.gen';
+import type { Calls, Closer, GroundChoice, Header, Opened } from './wire.gen';
 
 export { EngineError } from './errors';
 
@@ -40,7 +41,7 @@ export interface Engine {
    * either order. When they are refused, what was open stays open. */
   openFiles(files: readonly [NamedFile, NamedFile?], ground: GroundChoice, options?: CallOptions): Promise<Opened>;
   /** Takes a drawing whose answers are known already; it is opened when a call first speaks of it. */
-  adopt(file: Blob, header: Header, plan: OpenPlan): void;
+  adopt(file: Blob, header: Header, plan: Known): void;
   /** Tells how the engine is, now and at each change; returns how to stop listening. */
   onState(listener: (state: EngineState) => void): () => void;
 }
@@ -68,6 +69,9 @@ interface Running extends Job {
   answer(json: string, bytes: Uint8Array<ArrayBuffer> | undefined): void;
   fail(err: EngineError): void;
 }
+
+/** What the person's choice says of a drawing. */
+type Known = Pick<OpenPlan, 'id' | 'fileName' | 'ground'>;
 
 /** A drawing the engine holds, and how to open it again. */
 interface Open {
@@ -132,15 +136,23 @@ class Client implements Engine {
       const { workW, workH } = headed[0]?.header ?? header;
       headed.push({ ...f, header: { ...header, workW, workH } });
     }
-    const open: Open = { files: headed, plan: { id: `drawing-${this.nextID++}`, fileName: files[0].name, ground } };
-    const { answer } = await this.submit<'open'>({ name: 'open', again: true, message: openMessage(open) }, options);
+    const open: Open = {
+      files: headed,
+      plan: { id: `drawing-${this.nextID++}`, fileName: files[0].name, ground, finest: finestOf(headed), part: WHOLE },
+    };
+    const submit = () => this.submit<'open'>({ name: 'open', again: true, message: openMessage(open) }, options);
+    let { answer } = await submit();
+    if (answer.closer) {
+      lookCloser(open, answer.closer);
+      ({ answer } = await submit());
+    }
     this.drawings.set(open.plan.id, open);
     this.held.add(open.plan.id);
     return answer;
   }
 
-  adopt(file: Blob, header: Header, plan: OpenPlan): void {
-    this.drawings.set(plan.id, { files: [{ file, name: plan.fileName, header }], plan });
+  adopt(file: Blob, header: Header, plan: Known): void {
+    this.drawings.set(plan.id, { files: [{ file, name: plan.fileName, header }], plan: { ...plan, finest: 0, part: WHOLE } });
   }
 
   private async headerOf(file: Blob, name: string, options: CallOptions): Promise<Header> {
@@ -319,10 +331,30 @@ class Client implements Engine {
   }
 }
 
+/** Past this many pixels a file is not decoded whole, so not drawn again closer:
+ * 50 megapixels are 200 MB. */
+const DRAWN_AGAIN = 50e6;
+
+/** A vector drawing can be drawn as large as wished; eight times is more than any pin needs. */
+const VECTOR_TIMES = 8;
+
+/** The long side at which all files of a drawing could be drawn, px; 0 when one of them could not. */
+function finestOf(files: readonly HeadedFile[]): number {
+  return Math.min(...files.map(({ header: h }) => {
+    if (h.format === 'svg') return VECTOR_TIMES * Math.max(h.workW, h.workH);
+    return h.w * h.h > DRAWN_AGAIN ? 0 : Math.max(h.w, h.h);
+  }));
+}
+
+function lookCloser(open: Open, { part, workW, workH }: Closer): void {
+  open.plan.part = part;
+  for (const f of open.files) f.header = { ...f.header, workW, workH };
+}
+
 function openMessage(open: Open): Running['message'] {
   return async (id) => {
     const pictures: Picture[] = [];
-    for (const f of open.files) pictures.push(f.header.format === 'svg' ? { name: f.name, header: f.header, pixels: await decodeSVG(f.file, f.header) } : f);
+    for (const f of open.files) pictures.push(f.header.format === 'svg' ? { name: f.name, header: f.header, pixels: await decodeSVG(f.file, f.header, open.plan.part) } : f);
     const transfer = pictures.flatMap((p) => ('pixels' in p ? [p.pixels.bytes.buffer] : []));
     return { message: { type: 'open', id, pictures, ask: open.plan }, transfer };
   };

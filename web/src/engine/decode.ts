@@ -2,7 +2,12 @@
 // rotation and colour profiles are honoured as everywhere else in it.
 import { EngineError } from './errors';
 import type { Pixels } from './protocol';
-import type { Header } from './wire.gen';
+import type { Header, Part } from './wire.gen';
+
+/** The part that leaves nothing out, as the engine writes it. */
+export const WHOLE: Part = [0, 0, 0, 0];
+
+export const isWhole = (part: Part) => part[2] <= part[0];
 
 type Surface = OffscreenCanvas | HTMLCanvasElement;
 type Pen = OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D;
@@ -12,18 +17,18 @@ type Pen = OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D;
  * 48 MB decoded. */
 const SHRINK_WHILE_DECODING = 12e6;
 
-export async function decodeRaster(file: Blob, header: Header): Promise<Pixels> {
-  const bitmap = await bitmapOf(file, header);
+export async function decodeRaster(file: Blob, header: Header, part: Part): Promise<Pixels> {
+  const bitmap = await bitmapOf(file, header, isWhole(part));
   try {
-    return draw(bitmap, header);
+    return draw(bitmap, header, part);
   } finally {
     bitmap.close();
   }
 }
 
-async function bitmapOf(file: Blob, header: Header): Promise<ImageBitmap> {
+async function bitmapOf(file: Blob, header: Header, whole: boolean): Promise<ImageBitmap> {
   const options: ImageBitmapOptions = { imageOrientation: 'from-image', premultiplyAlpha: 'premultiply' };
-  if (header.w * header.h > SHRINK_WHILE_DECODING) {
+  if (whole && header.w * header.h > SHRINK_WHILE_DECODING) {
     options.resizeWidth = header.workW;
     options.resizeHeight = header.workH;
     options.resizeQuality = 'high';
@@ -39,15 +44,17 @@ async function bitmapOf(file: Blob, header: Header): Promise<ImageBitmap> {
   }
 }
 
-/** Draws a picture at the working size and reads its pixels. */
-export function draw(picture: ImageBitmap | HTMLImageElement, header: Header): Pixels {
+/** Draws a part of a picture at the working size and reads its pixels. */
+export function draw(picture: ImageBitmap | HTMLImageElement, header: Header, part: Part): Pixels {
   const w = header.workW;
   const h = header.workH;
   const surface = surfaceOf(w, h);
   const pen = penOf(surface, header.space);
   pen.imageSmoothingEnabled = true;
   pen.imageSmoothingQuality = 'high';
-  pen.drawImage(picture, 0, 0, w, h);
+  const [x0, y0, x1, y1] = isWhole(part) ? [0, 0, 1, 1] : part;
+  const { width, height } = picture;
+  pen.drawImage(picture, x0 * width, y0 * height, (x1 - x0) * width, (y1 - y0) * height, 0, 0, w, h);
   const space = spaceOf(pen);
   const { data } = pen.getImageData(0, 0, w, h, { colorSpace: space });
   // Lets the browser drop the canvas at once instead of when it tidies up.

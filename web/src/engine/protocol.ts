@@ -1,5 +1,5 @@
 // What the page and the worker say to each other.
-import type { Failure, Header } from './wire.gen';
+import type { Failure, Header, Part } from './wire.gen';
 
 /** From the page to the worker. */
 export type ToWorker =
@@ -22,6 +22,8 @@ export interface OpenPlan {
   id: string;
   fileName: string;
   ground: 'auto' | 'clear' | 'paper' | 'none';
+  finest: number;
+  part: Part;
 }
 
 /** One picture to open: a raster file, or the pixels of an SVG, which only the page can draw. */

@@ -1,25 +1,33 @@
 // Draws an SVG through an <img>, where its scripts and outside references are
 // inert, at the working size. Workers have no <img>, so this runs on the page.
-import { draw } from './decode';
+import { draw, isWhole } from './decode';
 import { EngineError } from './errors';
 import type { Pixels } from './protocol';
-import type { Header } from './wire.gen';
+import type { Header, Part } from './wire.gen';
 
-export async function decodeSVG(file: Blob, header: Header): Promise<Pixels> {
-  const sized = withSize(textOf(await file.arrayBuffer()), header);
+export async function decodeSVG(file: Blob, header: Header, part: Part): Promise<Pixels> {
+  const whole = wholeOf(header, part);
+  const sized = withSize(textOf(await file.arrayBuffer()), whole);
   const address = URL.createObjectURL(new Blob([sized], { type: 'image/svg+xml' }));
   try {
-    const img = new Image(header.workW, header.workH);
+    const img = new Image(whole.workW, whole.workH);
     img.decoding = 'async';
     img.src = address;
     await img.decode();
-    return draw(img, header);
+    return draw(img, header, part);
   } catch (err) {
     if (err instanceof EngineError) throw err;
     throw cannotDraw('the browser could not draw it');
   } finally {
     URL.revokeObjectURL(address);
   }
+}
+
+/** The size at which all is drawn so that its part has the working size. */
+function wholeOf(header: Header, part: Part): Header {
+  if (isWhole(part)) return header;
+  const [x0, y0, x1, y1] = part;
+  return { ...header, workW: Math.round(header.workW / (x1 - x0)), workH: Math.round(header.workH / (y1 - y0)) };
 }
 
 /** Gives the root a size in pixels, so that every browser draws it at the

@@ -126,11 +126,6 @@ export interface Limits {
   cutOut: MM;
   /** narrowest bridge of metal that will not bend */
   bridge: MM;
-  /** Least height of capitals, raised (metal in enamel) and sunk (enamel in metal); 0 when lettering is not to be looked for. */
-  lettering: MM;
-  letteringSunk: MM;
-  /** Solid is how wide bare metal may be, each way, before it is noted that it may want texture or a fill; 0 for never. */
-  solid: MM;
 }
 
 /** BaseMetal is the metal under the plating. */
@@ -322,6 +317,9 @@ export interface Header {
   workH: number;
 }
 
+/** Part is a part of a file in shares (0..1) of its width and height: x0, y0, x1, y1. The zero value means the whole file. */
+export type Part = [number, number, number, number];
+
 /** SecondPicture is the other half of a drawing brought as lines and colours. It comes at the working raster of the first. */
 export interface SecondPicture {
   fileName: string;
@@ -340,13 +338,26 @@ export interface OpenAsk {
   fileH: number;
   space: string;
   ground: GroundChoice;
+  /** Finest is the long side, px, at which the whole file could be drawn: its own, or any for a vector drawing; 0 when it cannot be drawn again. */
+  finest: number;
+  /** Part is what the pixels show of the file, when an answer asked for it. */
+  part: Part;
   /** Second is there when lines and colours come apart, in either order. */
   second?: SecondPicture;
+}
+
+/** Closer asks for the drawing again: the part of its file that is drawn, at another working raster. */
+export interface Closer {
+  part: Part;
+  workW: number;
+  workH: number;
 }
 
 /** Opened is what the engine made of a drawing, and what it proposes. */
 export interface Opened {
   drawing: string;
+  /** Closer is there when the drawing is small on its canvas and its file can show it better: nothing else is answered, open it again so. */
+  closer?: Closer;
   w: number;
   h: number;
   /** Ground is what was found: clear, paper or none. */
@@ -629,7 +640,7 @@ export interface Measures {
 export type PxPerMM = number;
 
 /** Kind is the kind of a trouble spot. */
-export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out";
+export type Kind = "thin-line" | "narrow-area" | "small-area" | "fades-out" | "no-line" | "no-edge";
 
 /** Verdict is one of three answers. */
 export type Verdict = "holds" | "fails" | "cannot-tell";
@@ -638,8 +649,6 @@ export type Verdict = "holds" | "fails" | "cannot-tell";
 export interface Finding {
   kind: Kind;
   flat: FlatID;
-  /** Other is what lies on the other side of NoLine, NoEdge and Gap: a flat or Outside, which it is for every other kind. */
-  other: FlatID;
   /** X and Y are the worst place; the box holds the whole spot. */
   x: number;
   y: number;
@@ -647,8 +656,6 @@ export interface Finding {
   y0: number;
   x1: number;
   y1: number;
-  /** Ends are two places, x and y in turn, for Gap, OpenArea and FadesOut; 0 for every other kind. */
-  ends: [number, number, number, number];
   /** Path is the centreline of the spot, x and y in turn, thinned for drawing. */
   path: number[];
   /** of the centreline */
@@ -657,10 +664,6 @@ export interface Finding {
   thinnest: MM;
   /** the median width */
   typical: MM;
-  /** Area in mm2, of the kinds that say so; 0 for the others. */
-  area: number;
-  /** Count is how many places or parts one finding sums up, at least 1. */
-  count: number;
   /** half-width of what the measurement cannot tell */
   error: MM;
   limit: MM;

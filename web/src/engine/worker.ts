@@ -64,7 +64,7 @@ function ask(id: number, name: string, text: string, bytes: Uint8Array | null): 
 
 async function open(id: number, pictures: Picture[], plan: OpenPlan): Promise<EngineReply> {
   const all: Pixels[] = [];
-  for (const p of pictures) all.push('pixels' in p ? p.pixels : await decodeRaster(p.file, p.header));
+  for (const p of pictures) all.push('pixels' in p ? p.pixels : await decodeRaster(p.file, p.header, plan.part));
   const [first, second] = all;
   const [a, b] = pictures;
   if (!first || !a) throw new Error('nothing to open');
