@@ -28,33 +28,70 @@ const (
 )
 
 // GapAt looks for the narrow opening through which a fill at a place would
-// leak; ok is false when there is none.
+// leak; ok is false when there is none. It looks no further than the area goes.
 func (s *Separation) GapAt(x, y int) (g Gap, ok bool) {
 	if x < 0 || y < 0 || x >= s.W || y >= s.H {
 		return Gap{}, false
 	}
-	own := s.Labels[y*s.W+x]
-	wall := make([]bool, len(s.Labels)) // where the area is not
-	for i, l := range s.Labels {
-		wall[i] = l != own
-	}
-	f, some := mask.Nearest(wall, s.W, s.H)
+	off := s.Labels[y*s.W+x] == None
+	in := s.areaAt(x, y)
+	wall := in.wall
+	f, some := mask.Nearest(wall, in.w, in.h)
 	if !some {
 		return Gap{}, false
 	}
-	r := rooms{s: s, d2: f.D2, off: own == None}
-	neck, open := r.neckFrom(r.climb(y*s.W + x))
+	r := rooms{w: in.w, h: in.h, d2: f.D2, off: off}
+	neck, open := r.neckFrom(r.climb((y-in.y)*in.w + x - in.x))
 	if neck < 0 {
 		return Gap{}, false
 	}
-	return s.gapOf(f, wall, neck, open), true
+	return in.gapOf(f, neck, open), true
+}
+
+// area is one connected area cut out of a separation, with a pixel round it
+// where the raster goes on.
+type area struct {
+	x, y, w, h int
+	wall       []bool // where the area is not
+}
+
+// areaAt cuts out the area that a pixel belongs to; pixels that touch at a
+// corner hang together.
+func (s *Separation) areaAt(x, y int) area {
+	own := s.Labels[y*s.W+x]
+	seen := make([]bool, len(s.Labels))
+	seen[y*s.W+x] = true
+	todo := []int32{int32(y*s.W + x)}
+	x0, y0, x1, y1 := x, y, x, y
+	for k := 0; k < len(todo); k++ {
+		x, y := int(todo[k])%s.W, int(todo[k])/s.W
+		x0, y0, x1, y1 = min(x0, x), min(y0, y), max(x1, x), max(y1, y)
+		for yy := max(y-1, 0); yy <= min(y+1, s.H-1); yy++ {
+			for j := yy*s.W + max(x-1, 0); j <= yy*s.W+min(x+1, s.W-1); j++ {
+				if s.Labels[j] == own && !seen[j] {
+					seen[j] = true
+					todo = append(todo, int32(j))
+				}
+			}
+		}
+	}
+	x0, y0, x1, y1 = max(x0-1, 0), max(y0-1, 0), min(x1+2, s.W), min(y1+2, s.H)
+	in := area{x: x0, y: y0, w: x1 - x0, h: y1 - y0}
+	in.wall = make([]bool, in.w*in.h)
+	for i := range in.wall {
+		in.wall[i] = true
+	}
+	for _, i := range todo {
+		in.wall[(int(i)/s.W-y0)*in.w+int(i)%s.W-x0] = false
+	}
+	return in
 }
 
 // rooms walks an area by how wide it is.
 type rooms struct {
-	s   *Separation
-	d2  []int32 // squared distance to what is not the area
-	off bool    // the area is background: it may run off the raster
+	w, h int
+	d2   []int32 // squared distance to what is not the area
+	off  bool    // the area is background: it may run off the raster
 }
 
 // climb goes from a pixel to where the area round it is widest.
@@ -74,7 +111,7 @@ func (r *rooms) climb(i int) int {
 }
 
 func (r *rooms) beside(i int, with func(j int)) {
-	w, h := r.s.W, r.s.H
+	w, h := r.w, r.h
 	x, y := i%w, i/w
 	for yy := max(y-1, 0); yy <= min(y+1, h-1); yy++ {
 		for xx := max(x-1, 0); xx <= min(x+1, w-1); xx++ {
@@ -128,31 +165,34 @@ func (r *rooms) neckFrom(start int) (neck int, open bool) {
 }
 
 func (r *rooms) atEdge(i int) bool {
-	x, y := i%r.s.W, i/r.s.W
-	return x == 0 || y == 0 || x == r.s.W-1 || y == r.s.H-1
+	x, y := i%r.w, i/r.w
+	return x == 0 || y == 0 || x == r.w-1 || y == r.h-1
 }
 
 // gapOf describes the opening at its narrowest pixel: its two sides are the
 // nearest to each other of what lies there on either hand.
-func (s *Separation) gapOf(f *mask.Field, wall []bool, neck int, open bool) Gap {
-	x, y := neck%s.W, neck/s.W
+func (in *area) gapOf(f *mask.Field, neck int, open bool) Gap {
+	x, y := neck%in.w, neck/in.w
 	ax, ay := f.Site(x, y)
 	reach := 3*int(math.Sqrt(float64(f.D2[neck]))) + 3
-	bx, by := s.across(wall, x, y, ax, ay, reach)
-	ax, ay = s.across(wall, x, y, bx, by, reach)
-	g := Gap{X0: float64(ax) + 0.5, Y0: float64(ay) + 0.5, X1: float64(bx) + 0.5, Y1: float64(by) + 0.5, Open: open}
+	bx, by := in.across(x, y, ax, ay, reach)
+	ax, ay = in.across(x, y, bx, by, reach)
+	at := func(x, y int) (float64, float64) { return float64(in.x+x) + 0.5, float64(in.y+y) + 0.5 }
+	g := Gap{Open: open}
+	g.X0, g.Y0 = at(ax, ay)
+	g.X1, g.Y1 = at(bx, by)
 	g.Width = max(0, math.Hypot(g.X1-g.X0, g.Y1-g.Y0)-1)
 	return g
 }
 
 // across returns the pixel of wall nearest to (ax, ay) on the other hand of
 // (x, y), within reach; (ax, ay) itself when there is none.
-func (s *Separation) across(wall []bool, x, y, ax, ay, reach int) (bx, by int) {
+func (in *area) across(x, y, ax, ay, reach int) (bx, by int) {
 	bx, by = ax, ay
 	least := math.MaxInt
-	for yy := max(0, y-reach); yy <= min(s.H-1, y+reach); yy++ {
-		for xx := max(0, x-reach); xx <= min(s.W-1, x+reach); xx++ {
-			if !wall[yy*s.W+xx] || (xx-x)*(ax-x)+(yy-y)*(ay-y) >= 0 {
+	for yy := max(0, y-reach); yy <= min(in.h-1, y+reach); yy++ {
+		for xx := max(0, x-reach); xx <= min(in.w-1, x+reach); xx++ {
+			if !in.wall[yy*in.w+xx] || (xx-x)*(ax-x)+(yy-y)*(ay-y) >= 0 {
 				continue
 			}
 			if d := (xx-ax)*(xx-ax) + (yy-ay)*(yy-ay); d < least {

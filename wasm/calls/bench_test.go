@@ -102,3 +102,15 @@ func BenchmarkPictureAsStruck(b *testing.B) {
 		i++
 	}
 }
+
+func BenchmarkTouch(b *testing.B) {
+	s, p := benchSession(b)
+	do := benchCall(b, "touch", func(i int) any {
+		return wire.TouchAsk{Picked: p, X: float64(300 + 97*i%1000), Y: float64(300 + 53*i%1000)}
+	})
+	i := 0
+	for b.Loop() {
+		do(s, i)
+		i++
+	}
+}
