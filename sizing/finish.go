@@ -1,6 +1,10 @@
 package sizing
 
-import "badgewright/reduce"
+import (
+	"slices"
+
+	"badgewright/reduce"
+)
 
 // Finish is what sets a fill or a metal face apart from the plain one.
 type Finish string
@@ -26,4 +30,15 @@ func Finishes(r reduce.Role) []Finish {
 	default:
 		return []Finish{Plain}
 	}
+}
+
+// FinishOf is the finish of a flat in a version; one that its role cannot have
+// is kept unseen, and counts as plain.
+func (v *Version) FinishOf(f reduce.Flat) Finish {
+	for _, c := range v.Colours {
+		if c.Flat == f.ID && slices.Contains(Finishes(f.Role), c.Finish) {
+			return c.Finish
+		}
+	}
+	return Plain
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"badgewright/reduce"
+	"badgewright/sizing"
 	"badgewright/sizing/run"
 )
 
@@ -15,12 +16,13 @@ type Buy struct {
 	Words           string  // the step from the count before
 }
 
-// Buys prices an item at every count for which the loss is known.
-func Buys(list run.PriceList, item run.Item, losses []reduce.Loss) []Buy {
+// Buys prices an item of a version at every count for which the loss is known.
+func Buys(list run.PriceList, item run.Item, v *sizing.Version, losses []reduce.Loss) []Buy {
 	rows := make([]Buy, 0, len(losses))
 	var before *run.Quote
 	for i, l := range losses {
 		row := Buy{Loss: l}
+		count(&item, v, l.Flats)
 		item.Enamels = l.Count
 		q, err := run.Price(list, []run.Item{item})
 		if err == nil {

@@ -15,16 +15,29 @@ import (
 // Item is a version of a design as one item of an order; posts is the number
 // the back gets.
 func Item(d *sizing.Design, v *sizing.Version, b *sizing.Badge, posts int) run.Item {
-	enamels := 0
-	for _, f := range b.Sep.Flats {
-		if f.Role == reduce.Enamel {
-			enamels++
-		}
-	}
-	return run.Item{
+	item := run.Item{
 		Design: d.Name, Version: v.Name, NewDie: true,
 		Longest: b.Longest(), Mean: b.Mean(),
-		Enamels: enamels, Fill: d.Fill, Posts: posts, Quantity: v.Quantity,
+		Fill: d.Fill, Posts: posts, Quantity: v.Quantity,
+	}
+	count(&item, v, b.Sep.Flats)
+	return item
+}
+
+// count notes in an item what of its flats is charged for: enamels, those of
+// them that a version sets apart, and colours printed on top.
+func count(item *run.Item, v *sizing.Version, flats []reduce.Flat) {
+	item.Enamels, item.Printed, item.Fancy = 0, 0, nil
+	for _, f := range flats {
+		switch f.Role {
+		case reduce.Enamel:
+			item.Enamels++
+			if fill := v.FinishOf(f); fill != sizing.Plain {
+				item.Fancy = append(item.Fancy, fill)
+			}
+		case reduce.Printed:
+			item.Printed++
+		}
 	}
 }
 

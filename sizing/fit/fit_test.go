@@ -39,8 +39,15 @@ func TestItemCountsEnamelsOnly(t *testing.T) {
 	sep := reduce.NewSeparation(1, 1)
 	sep.Flats = []reduce.Flat{{Role: reduce.Enamel}, {Role: reduce.Metal}, {Role: reduce.Enamel}, {Role: reduce.Printed}, {Role: reduce.CutOut}}
 	b := &sizing.Badge{Sep: sep, Scale: 10, Outline: [4]float64{0, 0, 300, 200}}
-	i := Item(&sizing.Design{Fill: sizing.Hard}, &sizing.Version{Quantity: 70}, b, 2)
+	for l := range sep.Flats {
+		sep.Flats[l].ID = reduce.FlatID(l)
+	}
+	// The finish of a flat that is metal, or is no more, is not a fill.
+	pearl := []sizing.VersionColour{{Flat: 2, Finish: sizing.Pearl}, {Flat: 1, Finish: sizing.Glitter}, {Flat: 3, Finish: sizing.Glow}, {Flat: 9, Finish: sizing.Glow}}
+	i := Item(&sizing.Design{Fill: sizing.Hard}, &sizing.Version{Quantity: 70, Colours: pearl}, b, 2)
 	assert.Equal(t, 2, i.Enamels)
+	assert.Equal(t, 1, i.Printed)
+	assert.Equal(t, []sizing.Finish{sizing.Pearl}, i.Fancy)
 	assert.Equal(t, 70, i.Quantity)
 	assert.Equal(t, 2, i.Posts)
 	assert.InDelta(t, 30, float64(i.Longest), 1e-9)
@@ -52,7 +59,7 @@ func TestBuysTellsWhatEachStepCostsAndBrings(t *testing.T) {
 	// Four enamels are included: common practice, no published source.
 	require.Equal(t, 4, list.Included)
 	item := run.Item{NewDie: true, Longest: 32, Mean: 30, Fill: sizing.Soft, Posts: 1, Quantity: 300}
-	rows := Buys(list, item, []reduce.Loss{
+	rows := Buys(list, item, &sizing.Version{}, []reduce.Loss{
 		{Count: 3, Mean: 5, Worst: 20}, {Count: 4, Mean: 2, Worst: 10}, {Count: 5, Mean: 0.2, Worst: 0.5}, {Count: 6, Mean: 0.2, Worst: 0.5},
 	})
 	require.Len(t, rows, 4)
@@ -65,9 +72,20 @@ func TestBuysTellsWhatEachStepCostsAndBrings(t *testing.T) {
 	assert.Contains(t, rows[3].Words, "nothing more to see")
 }
 
+// At each count only the fancy fills that it still has are paid for.
+func TestBuysPricesTheFillsOfEachCount(t *testing.T) {
+	flats := []reduce.Flat{{ID: 0, Role: reduce.Enamel}, {ID: 1, Role: reduce.Enamel}}
+	glitter := &sizing.Version{Colours: []sizing.VersionColour{{Flat: 1, Finish: sizing.Glitter}}}
+	item := run.Item{NewDie: true, Longest: 32, Mean: 30, Fill: sizing.Soft, Posts: 1, Quantity: 300}
+	losses := []reduce.Loss{{Count: 1, Flats: flats[:1]}, {Count: 2, Flats: flats}}
+	rows := Buys(run.Default(), item, glitter, losses)
+	assert.Contains(t, rows[1].Words, "about EUR\u00a00.06 a piece, EUR\u00a018.00 in all")
+	assert.Contains(t, Buys(run.Default(), item, &sizing.Version{}, losses)[1].Words, "nothing more to pay")
+}
+
 func TestBuysWithoutAPriceStillTellsTheLoss(t *testing.T) {
 	item := run.Item{NewDie: true, Longest: 500, Mean: 500, Fill: sizing.Soft, Posts: 1, Quantity: 300}
-	rows := Buys(run.Default(), item, []reduce.Loss{{Count: 1, Worst: 30}, {Count: 2, Worst: 25}})
+	rows := Buys(run.Default(), item, &sizing.Version{}, []reduce.Loss{{Count: 1, Worst: 30}, {Count: 2, Worst: 25}})
 	assert.Empty(t, rows[1].Total)
 	assert.Contains(t, rows[1].Words, "price not known")
 	assert.Contains(t, rows[1].Words, "a little closer")

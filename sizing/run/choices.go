@@ -2,6 +2,7 @@ package run
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/shopspring/decimal"
 
@@ -12,7 +13,7 @@ import (
 
 // Choice is what one change costs from where the design stands.
 type Choice struct {
-	Key  string `json:"key"` // colour+, colour-, size+, size-, fill, post+, post-, quantity
+	Key  string `json:"key"` // colour+, colour-, size+, size-, fill, fancy+, fancy-, printed+, printed-, post+, post-, quantity
 	What string `json:"what"`
 	// Known is false when the list has no price for it; Why says why.
 	Known bool   `json:"known"`
@@ -52,6 +53,8 @@ func Choices(l PriceList, item Item, at Sized) []Choice {
 	}
 	changes := append(colourChanges(item), sizeChanges(l, item, at)...)
 	changes = append(changes, fillChanges(item)...)
+	changes = append(changes, fancyChanges(item)...)
+	changes = append(changes, printChanges(item)...)
 	changes = append(changes, postChanges(item)...)
 	if next, ok := l.nextBreak(item.Quantity); ok {
 		other := item
@@ -78,6 +81,7 @@ func colourChanges(item Item) []change {
 	if item.Enamels > 1 {
 		other := item
 		other.Enamels--
+		other.Fancy = item.Fancy[:min(len(item.Fancy), other.Enamels)]
 		all = append(all, change{key: "colour-", what: "one colour fewer", item: other})
 	}
 	return all
@@ -115,6 +119,35 @@ func fillChanges(item Item) []change {
 		return []change{{key: "fill", what: "soft enamel instead of hard", item: other}}
 	}
 	return nil
+}
+
+// fancyChanges are none for a pin without fill.
+func fancyChanges(item Item) []change {
+	var all []change
+	n := len(item.fancies())
+	if item.Fill != sizing.Unfilled && n < item.Enamels {
+		other := item
+		other.Fancy = append(slices.Clone(item.Fancy), sizing.Glitter)
+		all = append(all, change{key: "fancy+", what: "one colour more in a fancy fill", item: other})
+	}
+	if n > 0 {
+		other := item
+		other.Fancy = item.Fancy[:n-1]
+		all = append(all, change{key: "fancy-", what: "one colour fewer in a fancy fill", item: other})
+	}
+	return all
+}
+
+func printChanges(item Item) []change {
+	more := item
+	more.Printed++
+	all := []change{{key: "printed+", what: "one colour more printed on top", item: more}}
+	if item.Printed > 0 {
+		fewer := item
+		fewer.Printed--
+		all = append(all, change{key: "printed-", what: "one colour fewer printed on top", item: fewer})
+	}
+	return all
 }
 
 func postChanges(item Item) []change {

@@ -37,8 +37,10 @@ func TestChoicesFromWhereTheDesignStands(t *testing.T) {
 		"size+":    "3 mm larger: the same | the same",                             // 35 mm is still up to 38
 		"size-":    "3 mm smaller: EUR 0.24 less | EUR 24.00 less",                 // 29 mm: 1.48 instead of 1.72
 		"fill":     "hard enamel instead of soft: EUR 0.206 more | EUR 20.64 more", // 12 % of 1.72
-		"post+":    "two posts instead of one: EUR 0.09 more | EUR 9.00 more",      // second post
-		"quantity": "200 pieces instead of 100: EUR 0.70 less | EUR 132.00 more",   // 200 x 1.52 + 100 against 100 x 1.72 + 100
+		"fancy+":   "one colour more in a fancy fill: EUR 0.06 more | EUR 6.00 more",
+		"printed+": "one colour more printed on top: EUR 0.26 more | EUR 26.00 more", // 18 once, and 0.08
+		"post+":    "two posts instead of one: EUR 0.09 more | EUR 9.00 more",        // second post
+		"quantity": "200 pieces instead of 100: EUR 0.70 less | EUR 132.00 more",     // 200 x 1.52 + 100 against 100 x 1.72 + 100
 	}, choicesOf(Default(), item(100)))
 }
 
@@ -51,7 +53,8 @@ func TestAChoiceIsTheDifferenceOfTwoQuotes(t *testing.T) {
 	change := map[string]func(*Item){
 		"colour+": func(o *Item) { o.Enamels = 7 }, "colour-": func(o *Item) { o.Enamels = 5 },
 		"size+": func(o *Item) { o.Longest = 35 }, "size-": func(o *Item) { o.Longest = 29 },
-		"fill": func(o *Item) { o.Fill = sizing.Soft }, "post+": func(o *Item) { o.Posts = 3 }, "post-": func(o *Item) { o.Posts = 1 },
+		"fill": func(o *Item) { o.Fill = sizing.Soft }, "fancy+": func(o *Item) { o.Fancy = []sizing.Finish{sizing.Pearl} },
+		"printed+": func(o *Item) { o.Printed = 1 }, "post+": func(o *Item) { o.Posts = 3 }, "post-": func(o *Item) { o.Posts = 1 },
 		"quantity": func(o *Item) { o.Quantity = 200 },
 	}
 	all := Choices(l, it, plainly(l, it))

@@ -20,19 +20,26 @@ type Item struct {
 	Mean    unit.MM     `json:"mean"`
 	Enamels int         `json:"enamels"` // enamel flats; metal is not one
 	Fill    sizing.Fill `json:"fill"`
-	Posts   int         `json:"posts"`
+	// Fancy is the finish of each enamel that is set apart, and Printed the
+	// number of colours printed on top.
+	Fancy   []sizing.Finish `json:"fancy"`
+	Printed int             `json:"printed"`
+	Posts   int             `json:"posts"`
 	// Quantity picks the quantity break, version by version.
 	Quantity int `json:"quantity"`
 }
 
 // Keys of the lines of a quote.
 const (
-	KeyDie      = "die"
-	KeyPieces   = "pieces"
-	KeyColours  = "colours"
-	KeyHard     = "hard"
-	KeyPost     = "post"
-	KeyShipping = "shipping"
+	KeyDie        = "die"
+	KeyPieces     = "pieces"
+	KeyColours    = "colours"
+	KeyHard       = "hard"
+	KeyFancy      = "fancy"
+	KeyPrinted    = "printed"
+	KeyPrintSetUp = "print set-up"
+	KeyPost       = "post"
+	KeyShipping   = "shipping"
 )
 
 // sizeSlack is how far above the greatest size of a class a badge may measure
@@ -129,7 +136,7 @@ func (l PriceList) lines(it Item) ([]Line, error) {
 	if err != nil {
 		return nil, err
 	}
-	if it.Enamels < 0 || it.Posts < 0 {
+	if it.Enamels < 0 || it.Posts < 0 || it.Printed < 0 {
 		return nil, refuse("An order cannot have fewer than no colours or posts.", "Correct the design.")
 	}
 	price := l.Breaks[row].Unit[class]
@@ -145,6 +152,7 @@ func (l PriceList) lines(it Item) ([]Line, error) {
 	if it.Fill == sizing.Hard && !l.Hard.Rate.IsZero() {
 		lines = append(lines, l.charge(KeyHard, "Hard enamel instead of soft", it.Quantity, l.Hard.on(price)))
 	}
+	lines = append(lines, l.extras(it, price)...)
 	if it.Posts > 1 {
 		each := l.SecondPost.Mul(decimal.NewFromInt(int64(it.Posts - 1)))
 		lines = append(lines, l.charge(KeyPost, furtherPosts(it.Posts-1), it.Quantity, each))

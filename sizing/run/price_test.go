@@ -252,6 +252,7 @@ func anyList(r *rand.Rand) PriceList {
 	by := []ChargeBy{PerPiece, Percent}
 	l.ExtraColour = Charge{Rate: rate(5e6), By: by[r.Intn(2)]}
 	l.Hard = Charge{Rate: rate(5e6), By: by[r.Intn(2)]}
+	l.Fancy, l.Printed, l.PrintSetUp = Charge{Rate: rate(5e6), By: by[r.Intn(2)]}, Charge{Rate: rate(5e6), By: by[r.Intn(2)]}, rate(40e6)
 	l.Sizes = []unit.MM{30, 60}
 	from, price := 1, int64(9e6)
 	for range 1 + r.Intn(6) {
@@ -273,6 +274,7 @@ func TestTotalsKeepTheirPromises(t *testing.T) {
 		if r.Intn(2) == 0 {
 			it.Fill = sizing.Hard
 		}
+		it.Printed = r.Intn(3)
 		q, err := Price(l, []Item{it})
 		require.NoError(t, err)
 		sum := decimal.Zero
@@ -286,6 +288,8 @@ func TestTotalsKeepTheirPromises(t *testing.T) {
 			"a colour": func(i *Item) { i.Enamels++ },
 			"a post":   func(i *Item) { i.Posts++ },
 			"hard":     func(i *Item) { i.Fill = sizing.Hard },
+			"a print":  func(i *Item) { i.Printed++ },
+			"a fill":   func(i *Item) { i.Fancy = append(i.Fancy[:len(i.Fancy):len(i.Fancy)], sizing.Glow) },
 			"a die":    func(i *Item) { i.NewDie = true },
 		} {
 			other := it

@@ -12,7 +12,7 @@ import (
 // ChargeBy says what a charge is counted by.
 type ChargeBy string
 
-// The ways to charge a further colour or the step from soft to hard.
+// The ways to charge what comes on top of the unit price.
 const (
 	PerPiece ChargeBy = "piece"   // an amount a piece
 	Percent  ChargeBy = "percent" // a share of the unit price, in percent
@@ -48,6 +48,9 @@ type PriceList struct {
 	Included    int             `json:"included"`    // enamels in the unit price
 	ExtraColour Charge          `json:"extraColour"` // each further enamel
 	Hard        Charge          `json:"hard"`        // hard instead of soft enamel
+	Fancy       Charge          `json:"fancy"`       // each enamel with a fill set apart: glitter, pearl and the like
+	Printed     Charge          `json:"printed"`     // each colour printed on top
+	PrintSetUp  decimal.Decimal `json:"printSetUp"`  // once a design, each colour printed on top
 	SecondPost  decimal.Decimal `json:"secondPost"`  // a piece
 	Shipping    decimal.Decimal `json:"shipping"`    // once an order
 	Minimum     int             `json:"minimum"`     // least pieces a design

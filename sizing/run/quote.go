@@ -5,7 +5,7 @@ import "github.com/shopspring/decimal"
 // Line is one line of a quote. Amount is rounded once, half away from zero, to
 // the currency's minor units.
 type Line struct {
-	Key    string          `json:"key"`  // stable: die, pieces, colours, hard, post, shipping
+	Key    string          `json:"key"`  // stable: see the Key constants
 	What   string          `json:"what"` // in words
 	Count  int             `json:"count"`
 	Each   decimal.Decimal `json:"each"` // exact rate, not rounded

@@ -42,6 +42,9 @@ func (l PriceList) Validate() []CellError {
 	}
 	v.charge("extraColour", l.ExtraColour)
 	v.charge("hard", l.Hard)
+	v.charge("fancy", l.Fancy)
+	v.charge("printed", l.Printed)
+	v.amount("printSetUp", l.PrintSetUp)
 	v.amount("secondPost", l.SecondPost)
 	v.amount("shipping", l.Shipping)
 	if l.Minimum < 0 || l.Minimum > mostPieces {

@@ -42,6 +42,11 @@ func TestBadCellsAreNamed(t *testing.T) {
 		"extraColour.rate":  func(l *PriceList) { l.ExtraColour.Rate = money("-0.1") },
 		"extraColour.by":    func(l *PriceList) { l.ExtraColour.By = "" },
 		"hard.rate":         func(l *PriceList) { l.Hard.Rate = money("1200") },
+		"fancy.rate":        func(l *PriceList) { l.Fancy.Rate = money("-0.06") },
+		"fancy.by":          func(l *PriceList) { l.Fancy = Charge{} },
+		"printed.rate":      func(l *PriceList) { l.Printed = Charge{Rate: money("1001"), By: Percent} },
+		"printed.by":        func(l *PriceList) { l.Printed.By = "colour" },
+		"printSetUp":        func(l *PriceList) { l.PrintSetUp = money("100000000") },
 		"minimum":           func(l *PriceList) { l.Minimum = -3 },
 	} {
 		assert.Equal(t, []string{cell}, cellsOf(change), cell)

@@ -53,7 +53,7 @@ func buys(s *Session, job Job, ask wire.BuysAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	answer := wire.Buys{Included: list.Included, Rows: []wire.Buy{}}
-	for _, r := range fit.Buys(list, item, losses) {
+	for _, r := range fit.Buys(list, item, u.version, losses) {
 		answer.Rows = append(answer.Rows, wire.Buy{
 			Count: r.Count, Mean: r.Mean, Worst: r.Worst, Total: r.Total, PerPiece: r.PerPiece, Each: r.Each,
 			Words: r.Words, Swatches: swatches(r.Flats),

@@ -219,6 +219,12 @@ export interface PriceList {
   extraColour: Charge;
   /** hard instead of soft enamel */
   hard: Charge;
+  /** each enamel with a fill set apart: glitter, pearl and the like */
+  fancy: Charge;
+  /** each colour printed on top */
+  printed: Charge;
+  /** once a design, each colour printed on top */
+  printSetUp: string;
   /** a piece */
   secondPost: string;
   /** once an order */
@@ -734,7 +740,7 @@ export interface Place {
 
 /** Line is one line of a quote. Amount is rounded once, half away from zero, to the currency's minor units. */
 export interface Line {
-  /** stable: die, pieces, colours, hard, post, shipping */
+  /** stable: see the Key constants */
   key: string;
   /** in words */
   what: string;
@@ -808,7 +814,7 @@ export interface ChoicesAsk {
 
 /** Choice is what one change costs from where the design stands. */
 export interface Choice {
-  /** colour+, colour-, size+, size-, fill, post+, post-, quantity */
+  /** colour+, colour-, size+, size-, fill, fancy+, fancy-, printed+, printed-, post+, post-, quantity */
   key: string;
   what: string;
   /** Known is false when the list has no price for it; Why says why. */

@@ -17,15 +17,13 @@ const amount = (text: string, beside: string, take: (exact: string) => void) =>
 
 export function PriceTable({ list, onList }: Props) {
   const set: Set = (change, what) => onList((l) => ({ ...l, ...change(l), invented: false }), what);
-  const rate = (key: 'die' | 'secondPost' | 'shipping', what: string) => (text: string) =>
-    amount(text, list.currency, (exact) => set(() => ({ [key]: exact }), what));
+  const rate = rateOf(list, set);
   return (
     <details class="more">
       <summary>Price list: {list.name}</summary>
       <div class="limit-grid">
         <TextField label="die, once" unit={list.currency} value={list.die} numeric onSet={rate('die', 'Die charge')} />
         <TextField label="shipping, once" unit={list.currency} value={list.shipping} numeric onSet={rate('shipping', 'Shipping')} />
-        <TextField label="second post, a piece" unit={list.currency} value={list.secondPost} numeric onSet={rate('secondPost', 'Second post')} />
         <CountField label="enamels in the price" value={list.included} least={0} most={12} onCount={(n) => set(() => ({ included: n }), 'Included colours')} />
         <CountField label="least pieces" value={list.minimum} least={1} most={100000} onCount={(n) => set(() => ({ minimum: n }), 'Minimum')} />
         <TextField label="currency" value={list.currency}
@@ -34,7 +32,27 @@ export function PriceTable({ list, onList }: Props) {
         <ChargeField label="each further enamel" charge={list.extraColour} currency={list.currency} onCharge={(c) => set((l) => ({ extraColour: { ...l.extraColour, ...c } }), 'Further enamel')} />
         <ChargeField label="hard instead of soft" charge={list.hard} currency={list.currency} onCharge={(c) => set((l) => ({ hard: { ...l.hard, ...c } }), 'Hard enamel')} />
       </div>
+      <Further list={list} set={set} />
       <Breaks list={list} set={set} />
+    </details>
+  );
+}
+
+const rateOf = (list: PriceList, set: Set) => (key: 'die' | 'printSetUp' | 'secondPost' | 'shipping', what: string) => (text: string) =>
+  amount(text, list.currency, (exact) => set(() => ({ [key]: exact }), what));
+
+/** What few orders have. */
+function Further({ list, set }: { list: PriceList; set: Set }) {
+  const rate = rateOf(list, set);
+  return (
+    <details class="more">
+      <summary>Further charges: second post, fancy fills, print</summary>
+      <div class="limit-grid">
+        <TextField label="second post, a piece" unit={list.currency} value={list.secondPost} numeric onSet={rate('secondPost', 'Second post')} />
+        <TextField label="print set-up, each colour, once" unit={list.currency} value={list.printSetUp} numeric onSet={rate('printSetUp', 'Print set-up')} />
+        <ChargeField label="each colour printed on top" charge={list.printed} currency={list.currency} onCharge={(c) => set((l) => ({ printed: { ...l.printed, ...c } }), 'Printed colour')} />
+        <ChargeField label="each fancy fill" charge={list.fancy} currency={list.currency} onCharge={(c) => set((l) => ({ fancy: { ...l.fancy, ...c } }), 'Fancy fill')} />
+      </div>
     </details>
   );
 }
