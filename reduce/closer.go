@@ -18,7 +18,7 @@ const (
 	closerRoom = 0.12
 	// closerGain is how many times as many pixels along a side a closer look
 	// must bring to be worth decoding a file again.
-	closerGain = 1.3
+	closerGain = 1.5
 )
 
 // Closer returns the part of the file that holds all that is drawn, and some
