@@ -71,6 +71,27 @@ const (
 	SmallLettering Kind = "small-lettering"
 	// SmallCutOut is a hole through the pin in which no disc of Limits.CutOut fits.
 	SmallCutOut Kind = "small-cut-out"
+
+	// LoosePart is a part of the pin that nothing joins to the rest. Ends are the
+	// nearest places, of the rest and then of the part, Thinnest is the way between
+	// them, Area the part's. Verdict Holds when it hangs by eyes that were drawn,
+	// and Count is more than 1 where specks are summed up.
+	LoosePart Kind = "loose-part"
+	// WeakEye is a hole for a jump ring with less metal round it than
+	// Limits.EyeRim, or none: Thinnest is that metal, Typical the width of the hole.
+	WeakEye Kind = "weak-eye"
+	// ThinBridge is where the pin itself, not a line on it, is narrower than
+	// Limits.Bridge: between two wider parts of it, or over a stretch so long that
+	// it bends though it ends freely.
+	ThinBridge Kind = "thin-bridge"
+	// SharpTip is an outward tip: Thinnest is its radius, Angle what its sides
+	// enclose. Verdict Holds where it is only a note that the tip is pointed.
+	SharpTip Kind = "sharp-tip"
+	// LongArm is an arm that a finger bends: Force at its tip, X, Y, is enough,
+	// which is less than Limits.Push. Ends is where it bends, then its tip;
+	// Length lies between them, Thinnest is the width where it bends, Typical the
+	// mean of the arm, Limit the width that would do.
+	LongArm Kind = "long-arm"
 )
 
 // Outside stands in Finding.Other for what is no part of the pin.
@@ -91,8 +112,8 @@ type Finding struct {
 	Y0 float64 `json:"y0"`
 	X1 float64 `json:"x1"`
 	Y1 float64 `json:"y1"`
-	// Ends are two places, x and y in turn, for Gap, OpenArea and FadesOut; 0 for
-	// every other kind.
+	// Ends are two places, x and y in turn, for Gap, OpenArea, FadesOut, LoosePart
+	// and LongArm; 0 for every other kind.
 	Ends [4]float64 `json:"ends"`
 	// Path is the centreline of the spot, x and y in turn, thinned for drawing.
 	Path     []float32 `json:"path"`
@@ -101,6 +122,9 @@ type Finding struct {
 	Typical  unit.MM   `json:"typical"`  // the median width
 	// Area in mm2, of the kinds that say so; 0 for the others.
 	Area float64 `json:"area"`
+	// Angle in degrees, of SharpTip, and Force in newtons, of LongArm; 0 for the others.
+	Angle float64 `json:"angle,omitempty"`
+	Force float64 `json:"force,omitempty"`
 	// Count is how many places or parts one finding sums up, at least 1.
 	Count   int     `json:"count"`
 	Error   unit.MM `json:"error"` // half-width of what the measurement cannot tell
