@@ -29,6 +29,10 @@ func (d *desk) write(r *request, reply calls.Reply) error {
 		if r.PNG != "" {
 			return save(r.PNG, &image.NRGBA{Pix: reply.Bytes, Stride: 4 * a.W, Rect: image.Rect(0, 0, a.W, a.H)})
 		}
+	case wire.PNGFile:
+		if r.PNG != "" {
+			return keep(r.PNG, reply.Bytes)
+		}
 	}
 	return nil
 }
@@ -44,6 +48,14 @@ func reducedImage(f wire.Flats, labels []byte) image.Image {
 		img.SetNRGBA(i%f.W, i/f.W, color.NRGBA{R: c.R, G: c.G, B: c.B, A: 255})
 	}
 	return img
+}
+
+// keep writes a file that is one already.
+func keep(path string, file []byte) error {
+	if err := os.WriteFile(path, file, 0o644); err != nil {
+		return &reduce.Refusal{What: "This picture cannot be written: " + err.Error() + ".", Do: "Check the path."}
+	}
+	return nil
 }
 
 func save(path string, img image.Image) error {

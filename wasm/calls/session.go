@@ -55,6 +55,7 @@ type base struct {
 	box      [4]float64
 	measured *wall.Measured
 	builder  *wall.Builder
+	curve    *wall.Curve
 	spots    []wire.Spot
 }
 

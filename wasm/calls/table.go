@@ -47,6 +47,10 @@ var table = map[string]handler{
 	"choices":    answering(choices),
 	"picture":    answering(picture),
 	"touch":      answering(touch),
+	"canvas":     answering(canvasOf),
+	"guide":      answering(guide),
+	"marks":      answering(marks),
+	"sizes":      answering(sizes),
 	"screen":     answering(screen),
 	"typed":      answering(typed),
 }

@@ -27,6 +27,10 @@ var Calls = []Call{
 	{"choices", ChoicesAsk{}, Choices{}},
 	{"picture", PictureAsk{}, Picture{}},
 	{"touch", TouchAsk{}, Touch{}},
+	{"canvas", CanvasAsk{}, Canvas{}},
+	{"guide", GuideAsk{}, PNGFile{}},
+	{"marks", MarksAsk{}, PNGFile{}},
+	{"sizes", SizesAsk{}, Sizes{}},
 	{"screen", ScreenAsk{}, TrueSize{}},
 	{"typed", TypedAsk{}, Typed{}},
 }

@@ -84,7 +84,7 @@ export interface Edit {
 }
 
 /** RecipeKind names a built or mended detail with a width. */
-export type RecipeKind = "outer-edge" | "build-lines" | "draw-line" | "erase-line";
+export type RecipeKind = "outer-edge" | "build-lines" | "draw-line" | "erase-line" | "build-bridge" | "add-eye" | "round-tip";
 
 /** MM is a length in millimetres. */
 export type MM = number;
@@ -126,6 +126,19 @@ export interface Limits {
   cutOut: MM;
   /** narrowest bridge of metal that will not bend */
   bridge: MM;
+  /** Least height of capitals, raised (metal in enamel) and sunk (enamel in metal); 0 when lettering is not to be looked for. */
+  lettering: MM;
+  letteringSunk: MM;
+  /** Solid is how wide bare metal may be, each way, before it is noted that it may want texture or a fill; 0 for never. */
+  solid: MM;
+  /** The hole that a jump ring goes through, and the metal round it. */
+  eye?: MM;
+  eyeRim?: MM;
+  /** Tip is the least radius of an outward tip; one that encloses fewer degrees than TipAngle is noted. 0 for no look at them. */
+  tip?: MM;
+  tipAngle?: number;
+  /** Push is the force in newtons of a finger at the end of an arm, which the arm must stand without staying bent; 0 for no look at arms. */
+  push?: number;
 }
 
 /** BaseMetal is the metal under the plating. */
@@ -646,7 +659,7 @@ export interface Measures {
 export type PxPerMM = number;
 
 /** Kind is the kind of a trouble spot. */
-export type Kind = "thin-line" | "narrow-area" | "small-area" | "fades-out" | "no-line" | "no-edge";
+export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out" | "loose-part" | "weak-eye" | "thin-bridge" | "sharp-tip" | "long-arm";
 
 /** Verdict is one of three answers. */
 export type Verdict = "holds" | "fails" | "cannot-tell";
@@ -655,6 +668,8 @@ export type Verdict = "holds" | "fails" | "cannot-tell";
 export interface Finding {
   kind: Kind;
   flat: FlatID;
+  /** Other is what lies on the other side of NoLine, NoEdge and Gap: a flat or Outside, which it is for every other kind. */
+  other: FlatID;
   /** X and Y are the worst place; the box holds the whole spot. */
   x: number;
   y: number;
@@ -662,6 +677,8 @@ export interface Finding {
   y0: number;
   x1: number;
   y1: number;
+  /** Ends are two places, x and y in turn, for Gap, OpenArea, FadesOut, LoosePart and LongArm; 0 for every other kind. */
+  ends: [number, number, number, number];
   /** Path is the centreline of the spot, x and y in turn, thinned for drawing. */
   path: number[];
   /** of the centreline */
@@ -670,6 +687,13 @@ export interface Finding {
   thinnest: MM;
   /** the median width */
   typical: MM;
+  /** Area in mm2, of the kinds that say so; 0 for the others. */
+  area: number;
+  /** Angle in degrees, of SharpTip, and Force in newtons, of LongArm; 0 for the others. */
+  angle?: number;
+  force?: number;
+  /** Count is how many places or parts one finding sums up, at least 1. */
+  count: number;
   /** half-width of what the measurement cannot tell */
   error: MM;
   limit: MM;
@@ -886,6 +910,130 @@ export interface Touch {
   lines?: HandLine[];
 }
 
+/** Plan is a pin that is not drawn yet. */
+export interface Plan {
+  /** of its longer side */
+  size: MM;
+  making: Making;
+  fill: Fill;
+  limits: Limits;
+  /** W and H are the canvas that the artist has, px; 0 takes the one recommended. */
+  w: number;
+  h: number;
+}
+
+/** CanvasAsk asks what a pin that is not drawn yet wants of its drawing. */
+export interface CanvasAsk {
+  plan: Plan;
+}
+
+/** NeedKey names something that a drawing needs. */
+export type NeedKey = "line" | "gap" | "edge" | "area" | "cut-out" | "bridge" | "capitals" | "sunk";
+
+/** Need is one limit of the maker on a canvas. */
+export interface Need {
+  key: NeedKey;
+  /** Px is the least whole number of pixels that keeps to the limit, and Exact the limit itself. */
+  px: number;
+  exact: number;
+  mm: MM;
+  /** What says what it is ("No brush under"), Size what is asked for in pixels ("8 px") and Beside the same in millimetres ("0.2 mm"). */
+  what: string;
+  size: string;
+  beside: string;
+  why: string;
+}
+
+/** Fineness says whether a canvas is fine enough for its limits. */
+export type Fineness = "fine" | "rough" | "coarse";
+
+/** Canvas is the canvas of a plan, the artist's own or the one recommended, and every limit of the maker in its pixels. */
+export interface Canvas {
+  w: number;
+  h: number;
+  /** Recommended is true when the canvas is not the artist's own. */
+  recommended: boolean;
+  /** PerMM and PerInch are its scale, px; Scale says it. */
+  perMM: number;
+  perInch: number;
+  scale: string;
+  /** Size is the pin's longer side, and Box its box on the canvas, width by height. */
+  size: Length;
+  box: string;
+  /** Safe is how far from the pin's outside detail should keep. */
+  safe: string;
+  needs: Need[];
+  /** Fineness judges the canvas, and Says puts that into words; Why tells why the recommended one is, and is empty for the artist's own. */
+  fineness: Fineness;
+  says: string;
+  why: string;
+}
+
+/** GuideAsk asks for the guide of a plan; the answer comes with a PNG file. */
+export interface GuideAsk {
+  plan: Plan;
+  /** OnWhite lays white under it; without, one sees through. */
+  onWhite: boolean;
+}
+
+/** PNGFile is a PNG file that comes with an answer. */
+export interface PNGFile {
+  w: number;
+  h: number;
+  fileName: string;
+  /** what it shows, for those who cannot see it */
+  words: string;
+}
+
+/** MarksAsk asks for the trouble spots of a picked version as a picture to lay over the drawing; the answer comes with a PNG file. */
+export interface MarksAsk {
+  picked: Picked;
+}
+
+/** SizesAsk asks at which sizes a picked design holds as it is drawn. */
+export interface SizesAsk {
+  picked: Picked;
+  /** WhatIf asks for these limits alone, in place of all others. */
+  whatIf?: Limits;
+}
+
+/** SizeRange is the sizes from one to another. A To of 0 mm is no end. */
+export interface SizeRange {
+  from: Length;
+  to: Length;
+}
+
+/** Shares is how much of a drawing fails at a size, 0 to 1: of the length of all metal lines, what is thinner than its limit; of the area of all enamel, what lies in narrow places, and in areas that are too small as a whole. */
+export interface Shares {
+  lines: number;
+  areas: number;
+}
+
+/** SizesFor is the sizes that hold for one making and fill. */
+export interface SizesFor {
+  making: Making;
+  fill: Fill;
+  limits: Limits;
+  name: string;
+  /** Now is true for the one that the design stands at. */
+  now: boolean;
+  /** Ranges are the sizes that hold, rising; none when no size does. */
+  ranges: SizeRange[];
+  says: string;
+  /** Curve is the share that fails at each size: of the length of all metal lines, and of the area of all enamel. */
+  curve: Shares[];
+}
+
+/** Sizes is the sizes that hold, for each making. */
+export interface Sizes {
+  /** the measure of all sizes here */
+  by: SizeBy;
+  /** Curves begin at From and go on in steps of a millimetre. */
+  from: MM;
+  to: MM;
+  rows: SizesFor[];
+}
+
 /** Report is what a browser says of the screen and the window that a page is on. Lengths are in its CSS pixels. */
 export interface Report {
   /** navigator.vendor: it tells how page zoom shows in the rest */
@@ -1001,6 +1149,10 @@ export interface Calls {
   choices: { ask: ChoicesAsk; answer: Choices };
   picture: { ask: PictureAsk; answer: Picture };
   touch: { ask: TouchAsk; answer: Touch };
+  canvas: { ask: CanvasAsk; answer: Canvas };
+  guide: { ask: GuideAsk; answer: PNGFile };
+  marks: { ask: MarksAsk; answer: PNGFile };
+  sizes: { ask: SizesAsk; answer: Sizes };
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
 }
