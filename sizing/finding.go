@@ -71,6 +71,10 @@ const (
 	SmallLettering Kind = "small-lettering"
 	// SmallCutOut is a hole through the pin in which no disc of Limits.CutOut fits.
 	SmallCutOut Kind = "small-cut-out"
+	// ClutchShows is a fastening that stands out beyond the edge or over a cut-out
+	// (verdict Holds: the pin can be made). X, Y is its middle, Thinnest the metal
+	// round that, Limit the metal that would hide it, Typical by how much it shows.
+	ClutchShows Kind = "clutch-shows"
 
 	// LoosePart is a part of the pin that nothing joins to the rest. Ends are the
 	// nearest places, of the rest and then of the part, Thinnest is the way between

@@ -89,6 +89,7 @@ type Design struct {
 	Base      BaseMetal     `json:"base"`
 	Thickness unit.MM       `json:"thickness"`
 	Posts     PostCount     `json:"posts"`
+	Back      Back          `json:"back,omitempty"`
 	Versions  []Version     `json:"versions"`
 }
 

@@ -1,6 +1,10 @@
 package fastener
 
-import "math"
+import (
+	"math"
+
+	"badgewright/sizing"
+)
 
 // Sizes of what sits on the back, mm (common practice, no published source).
 const (
@@ -17,19 +21,25 @@ type fitting struct {
 	room, apart, clutch float64
 }
 
-// fittings runs from what is best to what is left when nothing else fits: a
-// butterfly hidden, a rubber clutch hidden, the pad clear, the pad just on the
-// metal, then less and less metal under it.
-var fittings = []fitting{
-	{butterfly/2 + edgeMargin, butterfly + between, butterfly},
-	{rubber/2 + edgeMargin, rubber + between, rubber},
-	{padAcross/2 + edgeMargin, rubber + between, rubber},
-	{padAcross / 2, rubber + between, rubber},
-	{2.2, rubber + between, rubber},
-	{1.5, rubber + between, rubber},
-	{0.8, rubber + between, rubber},
-	{0, padAcross + between, rubber},
-	{0, 0, rubber},
+// fittings runs from what is best to what is left when nothing else fits: the
+// cover hidden (of a clutch, a butterfly or else a rubber one), the pad clear,
+// the pad just on the metal, then less and less metal under it.
+func (f fixture) fittings() []fitting {
+	covers := []float64{f.cover}
+	if f.kind == sizing.PostAndClutch {
+		covers = []float64{butterfly, rubber}
+	}
+	var all []fitting
+	for _, c := range covers {
+		all = append(all, fitting{c/2 + edgeMargin, c + between, c})
+	}
+	c := covers[len(covers)-1]
+	for _, room := range [...]float64{f.pad/2 + edgeMargin, f.pad / 2, 2.2, 1.5, 0.8} {
+		if room <= f.pad/2+edgeMargin {
+			all = append(all, fitting{room, c + between, c})
+		}
+	}
+	return append(all, fitting{0, f.pad + between, c}, fitting{0, 0, c})
 }
 
 // place is where posts go, in mm from the grid's corner.
@@ -37,6 +47,7 @@ type place struct {
 	posts  []point
 	clutch float64
 	level  bool
+	bar    float64 // length of a pin bar, which lies level about the one place; 0 for posts
 }
 
 // Weights of what makes a place good, in mm of separation given up for a mm of
@@ -65,7 +76,7 @@ const (
 // is left.
 func (p *plate) one() place {
 	for _, floor := range [...]float64{p.CY + float64(lowestOne*p.high()), math.Inf(1)} {
-		for _, f := range fittings {
+		for _, f := range p.fits {
 			score := func(q point, room float64) float64 {
 				if q.y > floor {
 					return math.Inf(-1)
@@ -81,7 +92,7 @@ func (p *plate) one() place {
 			}
 		}
 	}
-	return place{posts: []point{{p.CX, p.CY}}, clutch: rubber, level: true}
+	return place{posts: []point{{p.CX, p.CY}}, clutch: p.leastCover(), level: true}
 }
 
 // showing is what a clutch that shows costs a place.
@@ -138,7 +149,7 @@ const tallBy = 2.0
 // two returns the best places for two posts, the left or upper one first: level
 // if they can be, in a line on a piece too narrow for that.
 func (p *plate) two() place {
-	for i, f := range fittings {
+	for i, f := range p.fits {
 		level, lok := p.levelPair(f)
 		if lok && p.high() <= p.wide() {
 			return level
@@ -154,12 +165,18 @@ func (p *plate) two() place {
 			return line
 		}
 	}
-	return place{posts: []point{{p.CX, p.CY}, {p.CX, p.CY}}, clutch: rubber}
+	return place{posts: []point{{p.CX, p.CY}, {p.CX, p.CY}}, clutch: p.leastCover()}
 }
+
+// leastCover is the smallest clutch there is.
+func (p *plate) leastCover() float64 { return p.fits[len(p.fits)-1].clutch }
 
 // levelRubber prefers rubber clutches on a level pair to butterflies on a line.
 func (p *plate) levelRubber(line place) place {
-	soft, fits := p.levelPair(fittings[1])
+	if p.fits[1].clutch == p.fits[0].clutch {
+		return line
+	}
+	soft, fits := p.levelPair(p.fits[1])
 	if fits && spread(line) <= tallBy*spread(soft) {
 		return soft
 	}
@@ -176,7 +193,7 @@ func (p *plate) three() place {
 	pl := p.two()
 	a, b := pl.posts[0], pl.posts[1]
 	far := pairSpread * p.Feret
-	for _, f := range fittings {
+	for _, f := range p.fits {
 		score := func(q point, room float64) float64 {
 			near := min(apart(q, a), apart(q, b))
 			if near < f.apart {

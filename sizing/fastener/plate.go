@@ -12,10 +12,12 @@ type plate struct {
 	*silhouette
 	geometry
 	parts  int       // connected parts of the silhouette, specks left out
+	hulls  [][]point // of those parts, in cells, the one that carries the posts first
 	metal  []uint8   // 1 on this part's cells
 	clear  []float64 // mm from a cell's centre to the nearest edge or cut-out; 0 off the metal
 	most   float64   // the greatest of clear
 	ax, ay float64   // the way the part runs: its long axis, or upright when it is compact
+	fits   []fitting // the ways to be content with a place, best first
 	// symmetric says that left and right are mirror images about the centroid.
 	symmetric bool
 }
@@ -30,7 +32,7 @@ const (
 // plateOf finds the part that carries the posts and how far each of its cells
 // lies from the edge. whole is the geometry of the silhouette.
 func plateOf(g *silhouette, whole geometry) *plate {
-	p := &plate{silhouette: g, geometry: whole}
+	p := &plate{silhouette: g, geometry: whole, fits: posts.fittings()}
 	p.metal = make([]uint8, g.w*g.h)
 	for i, s := range g.share {
 		if s >= mostly {
@@ -64,18 +66,20 @@ func (p *plate) carrier() {
 		}
 	}
 	best, highest := int32(-1), math.Inf(1)
+	var parts []int32
 	for i, middle := range middles(c) {
 		if c.Label[i] != 1 {
 			continue
 		}
 		a := float64(c.Area[i])
 		if a >= speckShare*float64(largest) {
-			p.parts++
+			parts = append(parts, int32(i))
 		}
 		if a >= carrierShare*float64(largest) && middle < highest {
 			best, highest = int32(i), middle
 		}
 	}
+	p.parts, p.hulls = len(parts), hullsOf(c, parts, best)
 	for y := range p.h {
 		for _, r := range c.Runs[c.Row[y]:c.Row[y+1]] {
 			if r.Label == 1 && r.Comp != best {

@@ -11,22 +11,33 @@ import (
 var numbers = [...]string{"none", "one", "two", "three"}
 
 // say puts the advice into words.
-func (a *Advice) say(p *plate, pl place, n need, longest, thickness unit.MM, base sizing.BaseMetal) {
-	a.Reason = n.reason(longest, a.Weight)
+func (a *Advice) say(z *sized, pl place, n need, w Wish) {
+	f := fixtureOf(a.Fastening)
+	a.Why = []string{}
+	a.Reason = n.reason(unit.MM(z.longest()), a.Weight)
 	switch {
+	case a.Fastening == sizing.PinBar:
+		a.Reason = fmt.Sprintf("A pin bar of %.0f mm lies level across the back: it cannot turn, and nothing comes off.", float64(a.Bar))
 	case a.Chosen < a.Count:
 		a.Reason += fmt.Sprintf(" You chose %s: it may turn or droop.", numbers[a.Chosen])
 	case a.Chosen > a.Count:
 		a.Reason += fmt.Sprintf(" You chose %s, which holds it more firmly.", numbers[a.Chosen])
 	}
-	a.why(p.partsWords())
-	a.why(p.clutchWords(pl))
+	a.why(z.partsWords())
+	if f.kind == sizing.PostAndClutch {
+		a.why(z.clutchWords(pl))
+	} else {
+		a.why(z.coverWords(pl, f))
+	}
 	a.why(crowdWords(pl))
-	a.why(p.standWords(pl))
-	a.why(fmt.Sprintf("Weighed as solid %s, %s thick over %.0f mm2 of silhouette; recesses filled with enamel make it a little lighter.", base, unit.InMM(thickness, 2), a.Area))
-	if n.cause != "" {
+	if pl.bar == 0 {
+		a.why(z.standWords(pl, f, a.ByHand))
+	}
+	if n.cause != "" && f.kind != sizing.PinBar {
 		a.why(fmt.Sprintf("A compact piece holds on one post up to about %.0f mm; this one needs two above %.0f mm, because %s.", onePostUpTo, n.one, n.cause))
 	}
+	a.HangSays, a.Model = a.hangSays(), modelSays(w.hold())
+	a.MassSays = a.massSays(w)
 }
 
 func (a *Advice) why(sentence string) {
@@ -43,19 +54,27 @@ func (p *plate) partsWords() string {
 }
 
 // clutchWords says what the clutch needs, or by how much it shows.
-func (p *plate) clutchWords(pl place) string {
-	room := p.tightest(pl)
+func (z *sized) clutchWords(pl place) string {
+	room := z.tightest(pl)
 	shows := pl.clutch/2 - room
 	switch {
 	case room < padAcross/2:
-		return fmt.Sprintf("Even the %.0f mm pad of a post is wider than the metal where it can stand: it would show by about %.1f mm. Broaden a part of the drawing, make the pin larger, or ask the maker for a smaller pad.", padAcross, padAcross/2-room)
+		return fmt.Sprintf("Even the %.0f mm pad of a post is wider than the metal where it stands: it would show by about %.1f mm. Broaden a part of the drawing, make the pin larger, or ask the maker for a smaller pad.", padAcross, padAcross/2-room)
 	case shows > 0:
-		return fmt.Sprintf("No place hides the clutch: a rubber one of %.0f mm shows beyond the edge by about %.1f mm. A larger pin or a smaller clutch would hide it.", pl.clutch, max(shows, 0.1))
+		return fmt.Sprintf("The clutch is not hidden: a rubber one of %.0f mm shows beyond the edge by about %.1f mm. A larger pin or a smaller clutch would hide it.", pl.clutch, max(shows, 0.1))
 	case pl.clutch < butterfly:
 		return fmt.Sprintf("A metal clutch of %.1f mm would show beyond the edge; a rubber one of %.0f mm stays hidden.", butterfly, rubber)
 	default:
 		return fmt.Sprintf("A clutch of %.1f mm stays hidden behind the piece.", pl.clutch)
 	}
+}
+
+// coverWords does so for what is no clutch.
+func (z *sized) coverWords(pl place, f fixture) string {
+	if shows := pl.clutch/2 - z.tightest(pl); shows > 0 {
+		return fmt.Sprintf("There is no room to hide a %s %.0f mm broad: it shows beyond the edge by about %.1f mm.", f.name, f.cover, max(shows, 0.1))
+	}
+	return fmt.Sprintf("A %s %.0f mm broad stays hidden behind the piece.", f.name, f.cover)
 }
 
 func crowdWords(pl place) string {
@@ -67,17 +86,22 @@ func crowdWords(pl place) string {
 }
 
 // standWords says how the posts stand to the centre of mass.
-func (p *plate) standWords(pl place) string {
+func (p *plate) standWords(pl place, f fixture, byHand bool) string {
 	a := pl.posts[0]
 	if len(pl.posts) == 1 {
-		return p.hangWords(a)
+		return p.hangWords(a, f)
 	}
 	d := apart(a, pl.posts[1])
-	if pl.level {
-		return fmt.Sprintf("Two posts stand level, %.1f mm apart, %s.", d, p.heightWords(a.y))
+	switch {
+	case pl.level:
+		return fmt.Sprintf("%s stand level, %.1f mm apart, %s.", two(f), d, p.heightWords(a.y))
+	case byHand:
+		return fmt.Sprintf("%s set by hand stand %.1f mm apart.", two(f), d)
 	}
-	return fmt.Sprintf("There is no good room for two level posts in the upper half, so they stand along it, %.1f mm apart.", d)
+	return fmt.Sprintf("There is no good room for two level %s in the upper half, so they stand along it, %.1f mm apart.", f.many, d)
 }
+
+func two(f fixture) string { return "Two " + f.many }
 
 func (p *plate) heightWords(y float64) string {
 	switch up := p.CY - y; {
@@ -90,16 +114,51 @@ func (p *plate) heightWords(y float64) string {
 	}
 }
 
-// hangWords tells how a piece hangs from one post: without friction its
-// balance point comes to rest straight under the post.
-func (p *plate) hangWords(q point) string {
+// hangWords tells where a single post stands to the balance point.
+func (p *plate) hangWords(q point, f fixture) string {
 	side, up := math.Abs(q.x-p.CX), p.CY-q.y
-	words := fmt.Sprintf("The post stands %s", p.heightWords(q.y))
+	words := fmt.Sprintf("The %s stands %s", f.name, p.heightWords(q.y))
 	if up < 0.5 {
 		return words + ", so the piece may turn over."
 	}
-	if tilt := math.Atan2(side, up) * 180 / math.Pi; tilt >= 3 {
-		return words + fmt.Sprintf(" and %.1f mm beside it: left to itself the piece comes to rest about %.0f degrees askew.", side, tilt)
+	if side >= 0.5 {
+		return words + fmt.Sprintf(" and %.1f mm beside it.", side)
 	}
-	return words + ", so the piece hangs straight."
+	return words + ", straight over it."
+}
+
+func formSays(m geometry) string {
+	words := fmt.Sprintf("%.0f mm² of silhouette, %s at its widest and %s at its narrowest", m.Area, mm1(m.Feret), mm1(m.MinWidth))
+	if aspect := m.Aspect(); aspect >= 1.15 {
+		return words + fmt.Sprintf("; about %.1f times as long as broad.", aspect)
+	}
+	return words + "; about as long as broad."
+}
+
+// massSays puts the masses into words.
+func (a *Advice) massSays(w Wish) []string {
+	m, s := a.Mass, w.Stuff
+	says := []string{fmt.Sprintf("The pin alone weighs %s: %s, %s from back to top over %.0f mm².", spanGrams(m.Pin), s.Base, unit.InMM(s.Thickness, 2), a.Area)}
+	if m.Filled > 0.005 {
+		says = append(says, fmt.Sprintf("%.0f %% of it is cut %s mm deep and %s.", 100*m.Filled, span(s.Depths.Recess, ""), s.filledWords()))
+	}
+	says = append(says,
+		fmt.Sprintf("With what is fixed to its back it weighs %s, and packed with clutch, card and sleeve %s.", spanGrams(m.Worn), spanGrams(m.Packed)),
+		fmt.Sprintf("Packed it is %s thick; letter rates have limits for weight and thickness, so hold both against your carrier's.", spanMM(m.Thick)),
+	)
+	if m.Pieces > 1 {
+		says = append(says, fmt.Sprintf("All %d, packed, weigh %s.", m.Pieces, spanGrams(m.All)))
+	}
+	return says
+}
+
+func (s Stuff) filledWords() string {
+	switch s.Fill {
+	case sizing.Unfilled:
+		return "left empty"
+	case sizing.Hard:
+		return "filled flush with resin enamel"
+	default:
+		return fmt.Sprintf("filled with resin enamel to %s mm below the metal", span(s.Depths.Sunk, ""))
+	}
 }

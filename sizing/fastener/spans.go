@@ -1,6 +1,10 @@
 package fastener
 
-import "math"
+import (
+	"math"
+
+	"badgewright/reduce/mask"
+)
 
 type point struct{ x, y float64 }
 
@@ -28,6 +32,37 @@ func (g *silhouette) spans(share []float64) (widest, narrowest float64) {
 	return widest * g.cell, narrowest * g.cell
 }
 
+// hullsOf returns the convex hulls of parts of a raster, in cells, that of one
+// of them first.
+func hullsOf(c *mask.Components, parts []int32, first int32) [][]point {
+	ends := make(map[int32][]point, len(parts))
+	for _, k := range parts {
+		ends[k] = nil
+	}
+	for y := range c.H {
+		row := c.Runs[c.Row[y]:c.Row[y+1]]
+		for _, r := range row {
+			if _, has := ends[r.Comp]; has {
+				ends[r.Comp] = append(ends[r.Comp], cornersOf(float64(r.X0), float64(r.X1), float64(y))...)
+			}
+		}
+	}
+	var out [][]point
+	for _, k := range parts {
+		if k == first {
+			out = append([][]point{convex(ends[k])}, out...)
+		} else {
+			out = append(out, convex(ends[k]))
+		}
+	}
+	return out
+}
+
+// cornersOf are the corners of a run of cells on one row.
+func cornersOf(x0, x1, y float64) []point {
+	return []point{{x0, y}, {x1, y}, {x0, y + 1}, {x1, y + 1}}
+}
+
 // ends lists the corners of the first and last metal cell of each row, in
 // cells, by rising y and then x.
 func (g *silhouette) ends(share []float64) []point {
@@ -45,8 +80,7 @@ func (g *silhouette) ends(share []float64) []point {
 		if first < 0 {
 			continue
 		}
-		a, b := float64(first), float64(last)
-		out = append(out, point{a, float64(y)}, point{b, float64(y)}, point{a, float64(y + 1)}, point{b, float64(y + 1)})
+		out = append(out, cornersOf(float64(first), float64(last), float64(y))...)
 	}
 	return out
 }

@@ -1,33 +1,181 @@
 package calls
 
 import (
+	"fmt"
+	"math"
+	"strings"
+
 	"badgewright/sizing"
 	"badgewright/sizing/fastener"
 	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
 
+// backing is what the back of a separation hangs on, found once.
+type backing struct {
+	shape   *fastener.Shape
+	filled  float64 // px2 of enamel
+	counted bool
+}
+
+// silhouette is the outline with what is found of it, once for a drawing:
+// recipes build inside it, but for those with places of their own.
+func (u *subject) silhouette() (*fastener.Shape, error) {
+	b, sep, box := &u.base.backing, u.base.sep, u.base.box
+	if placed(u.design.Recipes) {
+		k, err := u.struck()
+		if err != nil {
+			return nil, err
+		}
+		b, sep, box = &k.backing, k.badge.Sep, k.badge.Outline
+	}
+	if b.shape == nil {
+		s, err := fastener.ShapeOf(sep, box)
+		if err != nil {
+			return nil, err
+		}
+		b.shape = s
+	}
+	return b.shape, nil
+}
+
+func placed(recipes []sizing.Recipe) bool {
+	for _, r := range recipes {
+		if len(r.Points) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// filled is the area of enamel in px2, as struck.
+func (u *subject) filled() (float64, error) {
+	b, sep := &u.base.backing, u.base.sep
+	if len(u.design.Recipes) > 0 {
+		k, err := u.struck()
+		if err != nil {
+			return 0, err
+		}
+		b, sep = &k.backing, k.badge.Sep
+	}
+	if !b.counted {
+		b.filled, b.counted = fastener.Filled(sep), true
+	}
+	return b.filled, nil
+}
+
 // back says how many posts the design gets, and where.
-func (u *subject) back() (fastener.Advice, error) {
-	b, err := u.drawn(u.design.Size)
+func (u *subject) back() (fastener.Advice, error) { return u.backAt(u.design.Size, &u.design.Back) }
+
+// backAt is the back of the design at a size, with a wish for it.
+func (u *subject) backAt(size sizing.Size, wish *sizing.Back) (fastener.Advice, error) {
+	if err := size.Check(); err != nil {
+		return fastener.Advice{}, err
+	}
+	shape, err := u.silhouette()
 	if err != nil {
 		return fastener.Advice{}, err
 	}
-	return u.backAt(b)
+	filled, err := u.filled()
+	if err != nil {
+		return fastener.Advice{}, err
+	}
+	w := fastener.WishOf(u.design, filled, u.version.Quantity)
+	w.Back = *wish
+	return shape.Advise(sizing.ScaleFor(u.base.box, size), w)
 }
 
-// backAt is the back of the design at the size of a badge. The silhouette is
-// that of the flat drawing: recipes build inside it.
-func (u *subject) backAt(b *sizing.Badge) (fastener.Advice, error) {
-	return fastener.Advise(b, u.design.Base, u.design.Thickness, u.design.Posts)
+// fixings is how each fastening would stand on the design; none when there is
+// nothing to stand on.
+func (u *subject) fixings(scale unit.PxPerMM, posts int) []fastener.Fixing {
+	shape, err := u.silhouette()
+	if err != nil {
+		return []fastener.Fixing{}
+	}
+	return shape.Fixings(scale, posts)
 }
+
+// hang says how the picked version hangs with posts where they are moved to.
+func hang(s *Session, job Job, ask wire.HangAsk) (Reply, error) {
+	u, err := s.subject(&ask.Picked, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	shape, err := u.silhouette()
+	if err != nil {
+		return Reply{}, err
+	}
+	scale := sizing.ScaleFor(u.base.box, u.design.Size)
+	wish := u.design.Back
+	wish.Hand = shape.Shares(scale, shape.Snap(scale, ask.Posts, ask.Moved))
+	back, err := u.backAt(u.design.Size, &wish)
+	if err != nil {
+		return Reply{}, err
+	}
+	b, err := u.outlined()
+	if err != nil {
+		return Reply{}, err
+	}
+	return Reply{Answer: wire.Hung{Hand: wish.Hand, Back: back, Places: fromBehind(back.Posts, b)}}, nil
+}
+
+// outlined is the badge whose outline places are measured from.
+func (u *subject) outlined() (*sizing.Badge, error) {
+	if !placed(u.design.Recipes) {
+		return u.drawn(u.design.Size)
+	}
+	k, err := u.struck()
+	if err != nil {
+		return nil, err
+	}
+	return k.badge, nil
+}
+
+// placeStep is what a maker can place a post to, mm (common practice, no
+// published source).
+const placeStep = 0.5
 
 // fromBehind gives the places of posts as seen from behind, where left and
 // right are mirrored.
-func fromBehind(posts []sizing.Post, width unit.MM) []wire.Place {
+func fromBehind(posts []sizing.Post, b *sizing.Badge) []wire.Place {
 	places := []wire.Place{}
 	for _, p := range posts {
-		places = append(places, wire.Place{Left: unit.Shown(width - p.X), Top: unit.Shown(p.Y)})
+		q := wire.Place{
+			Left: stepped(b.Width() - p.X), Top: stepped(p.Y),
+			Beside: stepped(b.Width()/2 - p.X), Below: stepped(p.Y - b.Height()/2),
+		}
+		q.FromMiddle = fromMiddle(q, func(l unit.Length) string { return l.InMM })
+		q.FromMiddleInches = fromMiddle(q, func(l unit.Length) string { return l.InInches })
+		places = append(places, q)
 	}
 	return places
+}
+
+// stepped rounds a length to what can be placed.
+func stepped(m unit.MM) unit.Length {
+	return unit.Shown(unit.MM(math.Round(float64(m)/placeStep) * placeStep))
+}
+
+// fromMiddle puts a place into words: "4.5 mm left of the middle and 3 mm above it".
+func fromMiddle(q wire.Place, say func(unit.Length) string) string {
+	far := func(l unit.Length, less, more string) string {
+		switch {
+		case l.MM < 0:
+			return fmt.Sprintf("%s %s", strings.TrimPrefix(say(l), "-"), less)
+		case l.MM > 0:
+			return fmt.Sprintf("%s %s", say(l), more)
+		}
+		return ""
+	}
+	across, down := far(q.Beside, "left of", "right of"), far(q.Below, "above", "below")
+	switch {
+	case across == "" && down == "":
+		return "in the middle"
+	case across == "":
+		return down + " the middle"
+	case down == "":
+		return across + " the middle"
+	default:
+		return across + " the middle and " + down + " it"
+	}
 }

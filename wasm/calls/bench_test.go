@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"badgewright/reduce"
+	"badgewright/sizing"
 	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
@@ -112,5 +113,30 @@ func BenchmarkTouch(b *testing.B) {
 	for b.Loop() {
 		do(s, i)
 		i++
+	}
+}
+
+// A post that is dragged asks this every frame.
+func BenchmarkHang(b *testing.B) {
+	s, p := benchSession(b)
+	do := benchCall(b, "hang", func(i int) any {
+		x := unit.MM(8 + float64(i%60)/10)
+		return wire.HangAsk{Picked: p, Posts: []sizing.Post{{X: x, Y: 12}, {X: 22 - x/2, Y: 12}}, Moved: 0}
+	})
+	i := 0
+	do(s, i)
+	for b.Loop() {
+		i++
+		do(s, i)
+	}
+}
+
+// What is asked again and again: the check of a drawing measured before.
+func BenchmarkCheckWarm(b *testing.B) {
+	s, p := benchSession(b)
+	do := benchCall(b, "check", func(int) any { return wire.CheckAsk{Picked: p} })
+	do(s, 0)
+	for b.Loop() {
+		do(s, 0)
 	}
 }

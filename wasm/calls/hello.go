@@ -24,6 +24,7 @@ func hello(_ *Session, _ Job, _ wire.HelloAsk) (Reply, error) {
 		LeastSize:       sizing.LeastSize,
 		GreatestSize:    sizing.GreatestSize,
 		Finishes:        finishesByRole(),
+		Back:            wire.BackUsual{Hold: sizing.UsualHold(), Depths: sizing.UsualDepths(), Packing: sizing.UsualPacking()},
 	}}, nil
 }
 

@@ -30,12 +30,14 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	}
 	size, limits := u.design.Size, u.design.Limits
 	findings := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, limits)...) // a list on the wire, even when empty
+	findings = append(findings, back.Findings(k.badge.Scale, k.badge.Outline)...)
 	holds := drawn.HoldsFrom(u.base.box, size.By, limits)
 	answer := wire.Check{
 		Flats: recoloured(flatsOf(u.base), u.version), W: k.badge.Width(), H: k.badge.Height(),
-		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: u.base.box,
+		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: k.badge.Outline,
 		Shown:    measuresOf(k.badge),
-		Findings: findings, HoldsFrom: holds, Back: back, Places: fromBehind(back.Posts, k.badge.Width()),
+		Findings: findings, HoldsFrom: holds, Back: back, Places: fromBehind(back.Posts, k.badge),
+		Fixings: u.fixings(k.badge.Scale, back.Chosen),
 	}
 	if holds > size.MM {
 		answer.GrowTo = unit.Shown(holds)

@@ -101,7 +101,7 @@ func (u *subject) item(size sizing.Size) (run.Item, error) {
 	if err != nil {
 		return run.Item{}, err
 	}
-	back, err := u.backAt(b)
+	back, err := u.backAt(size, &u.design.Back)
 	return fit.Item(u.design, u.version, b, back.Chosen), err
 }
 

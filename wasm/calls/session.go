@@ -57,12 +57,14 @@ type base struct {
 	builder  *wall.Builder
 	curve    *wall.Curve
 	spots    []wire.Spot
+	backing  backing
 }
 
 // struck is a base with every recipe applied at a size.
 type struck struct {
 	badge    *sizing.Badge
 	measured *wall.Measured
+	backing  backing
 }
 
 // drawing returns an opened drawing, looked at with the ground asked for.

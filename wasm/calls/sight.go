@@ -64,14 +64,30 @@ func (u *subject) view(ask *wire.PictureAsk, p reduce.Progress) (*sight.Image, e
 
 // pin draws one side in metal and enamel.
 func (u *subject) pin(k *struck, side sight.Side, longSide int, p reduce.Progress) (*sight.Image, error) {
+	look := sight.Look{
+		Plating: platingOf(u.version.Plating), Fill: u.design.Fill, Side: side, LongSide: longSide,
+		Recolour: recolours(u.version), Finish: finishes(u.version),
+	}
+	if side == sight.Back {
+		if err := u.fasten(&look); err != nil {
+			return nil, err
+		}
+	}
+	return sight.Struck(k.badge, look, p)
+}
+
+// fasten puts what holds the pin on a picture of its back. A bar has no clutch:
+// its middle is drawn and the page draws its length.
+func (u *subject) fasten(look *sight.Look) error {
 	back, err := u.back()
 	if err != nil {
-		return nil, err
+		return err
 	}
-	return sight.Struck(k.badge, sight.Look{
-		Plating: platingOf(u.version.Plating), Fill: u.design.Fill, Side: side, LongSide: longSide,
-		Posts: back.Posts, Clutch: back.Clutch, Pad: back.Pad, Recolour: recolours(u.version), Finish: finishes(u.version),
-	}, p)
+	look.Posts, look.Pad, look.Clutch = back.Posts, back.Pad, back.Clutch
+	if back.Bar > 0 {
+		look.Clutch = 0
+	}
+	return nil
 }
 
 // recolours maps flats to the colours that a version gives them.

@@ -51,6 +51,7 @@ var table = map[string]handler{
 	"guide":      answering(guide),
 	"marks":      answering(marks),
 	"sizes":      answering(sizes),
+	"hang":       answering(hang),
 	"screen":     answering(screen),
 	"typed":      answering(typed),
 }

@@ -31,6 +31,7 @@ var Calls = []Call{
 	{"guide", GuideAsk{}, PNGFile{}},
 	{"marks", MarksAsk{}, PNGFile{}},
 	{"sizes", SizesAsk{}, Sizes{}},
+	{"hang", HangAsk{}, Hung{}},
 	{"screen", ScreenAsk{}, TrueSize{}},
 	{"typed", TypedAsk{}, Typed{}},
 }

@@ -62,6 +62,7 @@ type Hello struct {
 	GreatestSize unit.MM `json:"greatestSize"`
 	// Finishes is what can set a fill or a metal apart, by role.
 	Finishes []FinishesFor `json:"finishes"`
+	Back     BackUsual     `json:"back"`
 }
 
 // FinishesFor is the finishes that flats of a role can have, the plain one first.
@@ -261,8 +262,10 @@ type Check struct {
 	GrowTo unit.Length     `json:"growTo"`
 	Back   fastener.Advice `json:"back"`
 	// Places is where the posts of Back stand as seen from behind, in order.
-	Places []Place   `json:"places"`
-	Quote  run.Quote `json:"quote"`
+	Places []Place `json:"places"`
+	// Fixings is how each fastening would stand on it, posts first.
+	Fixings []fastener.Fixing `json:"fixings"`
+	Quote   run.Quote         `json:"quote"`
 	// QuoteProblem says why there is no quote; empty when there is one.
 	QuoteProblem string `json:"quoteProblem"`
 	// Verdict is the one-line answer: can it be made?
@@ -285,13 +288,6 @@ type Measures struct {
 	// Width by height, the unit said once: "35.5 × 38 mm".
 	InMM     string `json:"inMM"`
 	InInches string `json:"inInches"`
-}
-
-// Place is a place on the back as seen from behind, from the left and the top
-// of the silhouette.
-type Place struct {
-	Left unit.Length `json:"left"`
-	Top  unit.Length `json:"top"`
 }
 
 // QuoteAsk asks for the price alone.

@@ -147,6 +147,74 @@ export type BaseMetal = "iron" | "brass" | "copper" | "zinc";
 /** PostCount is the person's choice of posts: 0 leaves it to the tool. */
 export type PostCount = number;
 
+/** Fastening is what holds a pin to cloth. */
+export type Fastening = "" | "magnet" | "bar" | "screw";
+
+/** Buyers is the youngest that a pin is meant for, as the maker of it says. */
+export type Buyers = "" | "teens" | "eight" | "three" | "toddlers";
+
+/** Range is what a figure may be, least and most: the two differ where something it hangs on is not known better. */
+export interface Range {
+  low: number;
+  high: number;
+}
+
+/** Hold is what is not known of cloth and clutch. Nothing is published on them: the usual values are common practice, tried by hand, and can be changed. */
+export interface Hold {
+  /** Press is the force with which a clutch presses itself and the back of the pin on the cloth between them, N. */
+  press: Range;
+  /** Friction is the coefficient of friction of clutch and back on cloth. */
+  friction: Range;
+  /** Stiffness is the torque with which cloth resists the tilt of one clutch, N mm for each radian. */
+  stiffness: Range;
+  /** Cloth is the thickness of the cloth, mm. */
+  cloth: Range;
+}
+
+/** Depths is how deep a pin is cut and how far it is filled. */
+export interface Depths {
+  /** depth of a colour area below the metal's top, mm */
+  recess: Range;
+  /** how far soft fill stays below the metal's top, mm */
+  sunk: Range;
+  /** density of the fill, g/cm3 */
+  resin: Range;
+}
+
+/** Packing is what a pin is posted with. */
+export interface Packing {
+  cardW: MM;
+  cardH: MM;
+  /** of the card's board, g/m2; 0 for no card */
+  cardGSM: number;
+  /** of the board */
+  cardThick: MM;
+  /** mass of a clear sleeve, g; 0 for none */
+  sleeve: Range;
+}
+
+/** Stamp is lettering on the back, its lines from the top. */
+export interface Stamp {
+  lines: string[];
+  /** of capitals; 0 for as large as there is room, up to a usual height */
+  height: MM;
+  /** raised metal, else cut in */
+  raised: boolean;
+}
+
+/** Back is what the person wishes of the back; its zero value leaves all of it to the tool. */
+export interface Back {
+  fastening?: Fastening;
+  /** Hand is the places of posts set by hand, in shares (0..1) of the silhouette's width and height as seen from the FRONT, so that they outlive another size. */
+  hand?: [number, number][];
+  buyers?: Buyers;
+  /** These are nil for the usual values. */
+  hold?: Hold;
+  depths?: Depths;
+  packing?: Packing;
+  stamp?: Stamp;
+}
+
 /** Finish is what sets a fill or a metal face apart from the plain one. */
 export type Finish = "" | "glitter" | "pearl" | "translucent" | "glow" | "sandblasted" | "textured";
 
@@ -190,6 +258,7 @@ export interface Design {
   base: BaseMetal;
   thickness: MM;
   posts: PostCount;
+  back?: Back;
   versions: Version[];
 }
 
@@ -295,6 +364,13 @@ export interface FinishesFor {
   finishes: Finish[];
 }
 
+/** BackUsual is the usual value of everything about the back that can be changed. */
+export interface BackUsual {
+  hold: Hold;
+  depths: Depths;
+  packing: Packing;
+}
+
 /** Hello is what the page needs before any drawing. */
 export interface Hello {
   maxCount: number;
@@ -313,6 +389,7 @@ export interface Hello {
   greatestSize: MM;
   /** Finishes is what can set a fill or a metal apart, by role. */
   finishes: FinishesFor[];
+  back: BackUsual;
 }
 
 /** HeaderAsk comes with the first bytes of a file. */
@@ -659,7 +736,7 @@ export interface Measures {
 export type PxPerMM = number;
 
 /** Kind is the kind of a trouble spot. */
-export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out" | "loose-part" | "weak-eye" | "thin-bridge" | "sharp-tip" | "long-arm";
+export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out" | "clutch-shows" | "loose-part" | "weak-eye" | "thin-bridge" | "sharp-tip" | "long-arm";
 
 /** Verdict is one of three answers. */
 export type Verdict = "holds" | "fails" | "cannot-tell";
@@ -731,6 +808,75 @@ export interface Post {
 /** Grams is a mass. */
 export type Grams = number;
 
+/** Mass is what a pin weighs, alone and packed; every range runs over what is not known of its making. */
+export interface Mass {
+  /** Pin is without fasteners, recesses and fill allowed for. */
+  pin: Range;
+  /** Worn is with what is fixed to its back: posts with their pads, a bar, a magnet. */
+  worn: Range;
+  /** Packed is with clutches, card and sleeve, and Thick is how thick that lies, mm. */
+  packed: Range;
+  thick: Range;
+  /** All is the mass of every piece of the order, packed. */
+  all: Range;
+  pieces: number;
+  /** Filled is the share of the silhouette that is cut down and filled. */
+  filled: number;
+}
+
+/** Moments are principal second moments of area about the centre, mm4. */
+export interface Moments {
+  least: number;
+  most: number;
+}
+
+/** Form is the geometry of a silhouette, all its parts together. */
+export interface Form {
+  /** widest span between parallel lines */
+  widest: MM;
+  /** narrowest */
+  narrow: MM;
+  /** length to breadth, from the principal moments */
+  aspect: number;
+  /** of its length, degrees from level, clockwise as seen from the front, -90..90 */
+  axis: number;
+  /** of area */
+  moments: Moments;
+  /** connected parts, specks left out */
+  parts: number;
+  /** left and right are mirror images */
+  mirrored: boolean;
+  says: string;
+}
+
+/** Answer is the answer to a yes-or-no question over a range. */
+export type Answer = "yes" | "no" | "either";
+
+/** Hang is how a pin hangs on cloth, by the model that hang states. A figure is a range over what is not known of cloth and clutch, and over the mass. */
+export interface Hang {
+  posts: number;
+  /** Above is how far the middle of the posts stands above the balance point, Beside how far that lies to their right as seen from the FRONT. */
+  above: MM;
+  beside: MM;
+  /** Rest is how far from upright it comes to rest without friction, degrees, on one post; 0 on more. */
+  rest: number;
+  /** Holds is how far to either side of that friction can hold it, degrees; 180 is any way up. */
+  holds: Range;
+  /** Askew is how far it turns when it is pinned upright and let go, degrees. */
+  askew: Range;
+  /** Droop is how far its top leans forward, degrees; 90 has flopped over. */
+  droop: Range;
+  /** Pull is m g L, the most that gravity can turn it with, and Grip what friction can hold, N mm; 0 on more than one post. */
+  pull: Range;
+  grip: Range;
+  /** Load is the share of the weight on each of two posts that stand side by side; below 0 where one is lifted. Empty where the lever does not tell. */
+  load: number[];
+  /** Straight: pinned upright it stays so. Flat: it does not lean to be seen. Knocked: knocked askew it stays askew. */
+  straight: Answer;
+  flat: Answer;
+  knocked: Answer;
+}
+
 /** Advice is how many posts a badge should have, where, and why. */
 export interface Advice {
   /** what the tool advises, 1..3 */
@@ -747,19 +893,62 @@ export interface Advice {
   reason: string;
   /** further sentences behind "why?" */
   why: string[];
-  /** Shown is false when no place hides the clutch wholly behind the piece. */
+  /** Hidden is false when no place hides the clutch wholly behind the piece. */
   hidden: boolean;
+  /** of the pin alone, the likeliest value */
   weight: Grams;
   /** silhouette, mm2 */
   area: number;
   /** centre of mass, mm from left and top of the silhouette */
   centre: [MM, MM];
+  fastening: Fastening;
+  /** Bar is the length of a pin bar, whose middle is the one place in Posts; 0 for every other fastening. */
+  bar: MM;
+  /** ByHand says that Posts were set by hand; Proposal is then the tool's own, and Worse says in what they fall behind it, empty when in nothing. */
+  byHand: boolean;
+  proposal: Post[];
+  worse: string[];
+  /** Shows is, for each post, how far its clutch shows beyond the edge, mm. */
+  shows: MM[];
+  mass: Mass;
+  form: Form;
+  hang: Hang;
+  /** OnOne is how it would hang from one post, when it has more. */
+  onOne?: Hang;
+  /** HangSays puts Hang into words, the model after it. */
+  hangSays: string[];
+  model: string[];
+  /** MassSays puts Mass into words. */
+  massSays: string[];
 }
 
-/** Place is a place on the back as seen from behind, from the left and the top of the silhouette. */
+/** Place is a place on the back as seen from behind, to the half millimetre: from the left and the top of the silhouette, and from its middle. */
 export interface Place {
   left: Length;
   top: Length;
+  /** Beside is right of the middle as seen from behind, Below below it; mm below 0 are left of it and above it. */
+  beside: Length;
+  below: Length;
+  /** FromMiddle says Beside and Below in words, in mm and in inches. */
+  fromMiddle: string;
+  fromMiddleInches: string;
+}
+
+/** Fixing is one fastening as it would stand on a pin. */
+export interface Fixing {
+  fastening: Fastening;
+  /** "two screw backs" */
+  name: string;
+  posts: Post[];
+  /** length of a pin bar; 0 for the others */
+  bar: MM;
+  /** diameter or breadth to be hidden */
+  cover: MM;
+  /** it stays behind the piece */
+  hidden: boolean;
+  /** how it fits, with numbers */
+  says: string;
+  caution: string;
 }
 
 /** Line is one line of a quote. Amount is rounded once, half away from zero, to the currency's minor units. */
@@ -818,6 +1007,8 @@ export interface Check {
   back: Advice;
   /** Places is where the posts of Back stand as seen from behind, in order. */
   places: Place[];
+  /** Fixings is how each fastening would stand on it, posts first. */
+  fixings: Fixing[];
   quote: Quote;
   /** QuoteProblem says why there is no quote; empty when there is one. */
   quoteProblem: string;
@@ -1034,6 +1225,23 @@ export interface Sizes {
   rows: SizesFor[];
 }
 
+/** HangAsk asks how the picked version hangs with posts at some places, as one of them is moved: quick enough for every frame of a drag. */
+export interface HangAsk {
+  picked: Picked;
+  /** Posts are in mm from the left and top of the silhouette as seen from the FRONT. */
+  posts: Post[];
+  /** Moved is the one that is being moved, which snaps to lines of symmetry; -1 for none. */
+  moved: number;
+}
+
+/** Hung is how it hangs so. */
+export interface Hung {
+  /** Hand is the places as a design keeps them, after snapping; those of Back are the same in mm. */
+  hand: [number, number][];
+  back: Advice;
+  places: Place[];
+}
+
 /** Report is what a browser says of the screen and the window that a page is on. Lengths are in its CSS pixels. */
 export interface Report {
   /** navigator.vendor: it tells how page zoom shows in the rest */
@@ -1153,6 +1361,7 @@ export interface Calls {
   guide: { ask: GuideAsk; answer: PNGFile };
   marks: { ask: MarksAsk; answer: PNGFile };
   sizes: { ask: SizesAsk; answer: Sizes };
+  hang: { ask: HangAsk; answer: Hung };
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
 }

@@ -1,0 +1,93 @@
+package calls
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"badgewright/sizing"
+	"badgewright/sizing/unit"
+	"badgewright/wasm/wire"
+)
+
+func onHalf(mm unit.MM) bool {
+	twice := float64(2 * mm)
+	return math.Abs(twice-math.Round(twice)) < 1e-9
+}
+
+func TestPlacesAreMirroredAndToTheHalfMillimetre(t *testing.T) {
+	b := &sizing.Badge{Scale: 10, Outline: [4]float64{0, 0, 314, 402}} // 31.4 x 40.2 mm
+	p := fromBehind([]sizing.Post{{X: 10.1, Y: 13.26}, {X: 15.7, Y: 20.1}, {X: 25, Y: 30}}, b)
+	require.Len(t, p, 3)
+	assert.Equal(t, unit.MM(21.5), p[0].Left.MM, "31.4 - 10.1 = 21.3")
+	assert.Equal(t, unit.MM(13.5), p[0].Top.MM)
+	assert.Equal(t, "5.5 mm right of the middle and 7 mm above it", p[0].FromMiddle)
+	assert.Equal(t, "0.22 in right of the middle and 0.28 in above it", p[0].FromMiddleInches)
+	assert.Equal(t, "in the middle", p[1].FromMiddle)
+	assert.Equal(t, "9.5 mm left of the middle and 10 mm below it", p[2].FromMiddle)
+	for _, q := range p {
+		assert.True(t, onHalf(q.Left.MM) && onHalf(q.Top.MM) && onHalf(q.Beside.MM) && onHalf(q.Below.MM))
+	}
+}
+
+func TestHangAnswersForPostsAsTheyAreMoved(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 400, 10)
+	p.Project.Order.Designs[0].Size = sizeOf(40)
+	h, _ := ask[wire.Hung](t, s, "hang", wire.HangAsk{Picked: p, Posts: []sizing.Post{{X: 9, Y: 16}, {X: 30.7, Y: 16.4}}, Moved: 1}, nil)
+	require.Len(t, h.Back.Posts, 2)
+	assert.InDelta(t, 31, float64(h.Back.Posts[1].X), 0.1, "set on the mirror image of the other")
+	assert.InDelta(t, 16, float64(h.Back.Posts[1].Y), 0.01, "and on its height")
+	assert.True(t, h.Back.ByHand)
+	assert.Empty(t, h.Back.Worse, "%v", h.Back.Worse)
+	assert.Len(t, h.Places, 2)
+	d := &p.Project.Order.Designs[0]
+	d.Back.Hand = h.Hand
+	c, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Equal(t, h.Back, c.Back, "the check says the same of places that were kept")
+	assert.Equal(t, h.Places, c.Places)
+	h, _ = ask[wire.Hung](t, s, "hang", wire.HangAsk{Picked: p, Posts: []sizing.Post{{X: 99, Y: -4}}, Moved: -1}, nil)
+	assert.Equal(t, [][2]float64{{1, 0}}, h.Hand, "a post is kept on the outline's box")
+	assert.NotEmpty(t, h.Back.Worse)
+}
+
+func TestTheCheckSaysWhatTheBackIsMadeOf(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 400, 10)
+	d := &p.Project.Order.Designs[0]
+	d.Size = sizeOf(32)
+	soft, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Greater(t, soft.Back.Mass.Filled, 0.5, "most of the roundel is enamel")
+	assert.Len(t, soft.Fixings, 4)
+	d.Fill = sizing.Hard
+	hard, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Greater(t, hard.Back.Weight, soft.Back.Weight, "hard fill is flush")
+	assert.Equal(t, 100, hard.Back.Mass.Pieces)
+	assert.Contains(t, strings.Join(hard.Back.MassSays, " "), "All 100, packed")
+	d.Size = sizeOf(8)
+	tiny, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	found := false
+	for _, f := range tiny.Findings {
+		found = found || f.Kind == sizing.ClutchShows
+	}
+	assert.True(t, found, "at 8 mm no clutch is hidden")
+}
+
+// A line drawn beyond the art is part of the silhouette: posts are measured
+// from its outline.
+func TestALineBeyondTheArtMovesTheOutline(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 400, 10)
+	d := &p.Project.Order.Designs[0]
+	d.Size = sizeOf(40)
+	plain, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	d.Recipes = []sizing.Recipe{{Kind: sizing.DrawLine, Width: 1, Points: [][2]float64{{0.5, 0.5}, {0.99, 0.5}}}}
+	wider, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	require.Greater(t, wider.W, plain.W)
+	assert.InDelta(t, float64(wider.W), (wider.Outline[2]-wider.Outline[0])/float64(wider.Scale), 1e-9)
+	assert.Greater(t, wider.Back.Area, plain.Back.Area)
+	assert.InDelta(t, float64(plain.Back.Centre[0]), float64(wider.Back.Centre[0]), 0.6, "the drawn line is light")
+}
