@@ -6,6 +6,9 @@ import "math"
 // under lines drawn by hand.
 type bars struct {
 	at map[int]bool
+	// over is metal that was erased by hand: a fill passes it, and leaves it for
+	// what erases it to cover.
+	over map[int]bool
 	// deep is how many pixels wide the widest is: what lies under a bar goes
 	// with the first area that is filled beside it, so that a line taken out
 	// again leaves no seam.
@@ -18,14 +21,35 @@ func (d *desk) bars(e *Edit) bars {
 	if e.Gap == nil && len(e.Lines) == 0 {
 		return bars{}
 	}
-	b := bars{at: make(map[int]bool), deep: 1}
+	b := bars{at: make(map[int]bool), over: make(map[int]bool), deep: 1}
+	for _, l := range e.Lines {
+		if l.Erased {
+			d.unbar(&b, l.Points, l.Width*float64(d.a.w))
+		} else {
+			d.bar(&b, l.Points, l.Width*float64(d.a.w))
+		}
+	}
 	if g := e.Gap; g != nil {
 		d.bar(&b, [][2]float64{{g[0], g[1]}, {g[2], g[3]}}, 0)
 	}
-	for _, l := range e.Lines {
-		d.bar(&b, l.Points, l.Width*float64(d.a.w))
-	}
 	return b
+}
+
+// unbar opens what lies under an erased line of a width in pixels: lines drawn
+// there before, and metal.
+func (d *desk) unbar(b *bars, points [][2]float64, width float64) {
+	gone := bars{at: make(map[int]bool)}
+	w, h := float64(d.a.w), float64(d.a.h)
+	for k := range points {
+		p, q := points[k], points[min(k+1, len(points)-1)]
+		d.within(&gone, stretch{p[0] * w, p[1] * h, q[0] * w, q[1] * h}, width/2)
+	}
+	for i := range gone.at {
+		delete(b.at, i)
+		if l := d.f.label[i]; l != None && d.boughs[d.boughs[l].first].role == Metal {
+			b.over[i] = true
+		}
+	}
 }
 
 // bar adds the pixels under a line of a width in pixels, and always those along
@@ -52,9 +76,14 @@ func (d *desk) along(b *bars, s stretch) {
 		t := float64(k) / float64(steps)
 		x, y := int(math.Floor(s.x0+float64(t*(s.x1-s.x0)))), int(math.Floor(s.y0+float64(t*(s.y1-s.y0))))
 		if x >= 0 && y >= 0 && x < d.a.w && y < d.a.h {
-			b.at[y*d.a.w+x] = true
+			d.stop(b, y*d.a.w+x)
 		}
 	}
+}
+
+func (d *desk) stop(b *bars, i int) {
+	b.at[i] = true
+	delete(b.over, i)
 }
 
 // within adds the pixels whose middle lies within reach of a stretch.
@@ -64,7 +93,7 @@ func (d *desk) within(b *bars, s stretch, reach float64) {
 	for y := max(y0, 0); y <= min(y1, d.a.h-1); y++ {
 		for x := max(x0, 0); x <= min(x1, d.a.w-1); x++ {
 			if s.distance(float64(x)+0.5, float64(y)+0.5) <= reach {
-				b.at[y*d.a.w+x] = true
+				d.stop(b, y*d.a.w+x)
 			}
 		}
 	}

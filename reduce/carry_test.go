@@ -9,6 +9,10 @@ import (
 	"badgewright/reduce/colour"
 )
 
+func oblong(x0, y0, x1, y1 float64) func(x, y float64) bool {
+	return func(x, y float64) bool { return x > x0 && x < x1 && y > y0 && y < y1 }
+}
+
 // revisions draws two versions of one picture, the second at a size in px: its
 // mark is moved and its lamp gone.
 func revisions(t *testing.T, size int) (first, second *Drawing) {
@@ -43,8 +47,7 @@ func TestCarryOver(t *testing.T) {
 		}
 		c := Carry(old, now, edits)
 		require.Len(t, c.Edits, 4, "%d px", size)
-		assert.Equal(t, []Edit{edits[2], edits[3]}, c.Lost)
-		assert.InDelta(t, 0.06, c.Changed, 0.045)
+		assert.Equal(t, []LostEdit{{edits[2], NoSuchFlat}, {edits[3], NoSuchFlat}}, c.Lost)
 		names := map[string]string{}
 		for _, f := range at(t, now, 4, c.Edits...).Flats {
 			names[f.Name] = f.RGB.Hex()
@@ -60,7 +63,6 @@ func TestCarryToTheSameDrawing(t *testing.T) {
 	c := Carry(a, a, edits)
 	assert.Equal(t, edits, c.Edits)
 	assert.Empty(t, c.Lost)
-	assert.Zero(t, c.Changed)
 }
 
 // A flat that the artist repainted in place is still that flat.
@@ -80,10 +82,79 @@ func TestCarryToAnotherCanvas(t *testing.T) {
 	}
 	across := []HandLine{{Points: [][2]float64{{0.2, 0.5}, {0.5, 0.5}}, Width: 0.03}}
 	c := Carry(draw(300, 200, 0), draw(180, 200, 10), []Edit{{Op: Split, Flat: 1, X: 90.0 / 300, Y: 0.55, Lines: across}})
-	assert.Less(t, c.Changed, 0.02)
 	require.Len(t, c.Edits, 1)
 	assert.InDelta(t, 80.0/180, c.Edits[0].X, 0.02)
 	require.Len(t, c.Edits[0].Lines, 1)
 	assert.InDelta(t, 140.0/180, c.Edits[0].Lines[0].Points[1][0], 0.02)
 	assert.InDelta(t, 9.0/180, c.Edits[0].Lines[0].Width, 0.002)
+}
+
+// Flats are counted by what an edit did in the old drawing: one that does not
+// fit made its flat there, one that joined a colour made none.
+func TestCarryCountsTheFlatsThatEditsMade(t *testing.T) {
+	first, second := revisions(t, 320)
+	old, now := analysed(t, first), analysed(t, second)
+	hex := func(h string) *colour.RGB8 { c := rgb(t, h); return &c }
+	made := FlatID(len(old.leaves))
+	edits := []Edit{
+		{Op: Fill, X: 0.65, Y: 0.3, RGB: hex("#c8402f"), Count: 3},   // the lamp becomes red, which is there
+		{Op: Split, X: 0.65, Y: 0.3, Count: 2},                       // and then one of its own
+		{Op: SetName, Flat: made, Name: "lamp", Count: 3},            // which is named
+		{Op: Fill, X: 0.46, Y: 0.56, RGB: hex("#2a9d8f"), Count: 3},  // the mark becomes a new colour
+		{Op: SetName, Flat: made + 1, Name: "weed", Count: 3},        // which is named too
+		{Op: Fill, X: 0.46, Y: 0.56, RGB: hex("#2f5d7c"), Count: 3},  // and joins the ground,
+		{Op: Split, X: 0.46, Y: 0.56, RGB: hex("#f4d35e"), Count: 2}, // of which all becomes yellow
+		{Op: SetName, Flat: made + 2, Name: "the whole", Count: 3},
+	}
+	require.Equal(t, "weed", flatAt(at(t, old, 4, edits[:5]...), 0.46, 0.56).Name)
+	require.Equal(t, "the whole", flatAt(at(t, old, 4, edits...), 0.46, 0.56).Name)
+
+	c := Carry(old, now, edits)
+	assert.Equal(t, []LostEdit{{edits[0], AnotherThere}, {edits[1], AnotherThere}, {edits[2], NoSuchFlat}}, c.Lost)
+	require.Len(t, c.Edits, 5)
+	assert.Equal(t, FlatID(len(now.leaves)), c.Edits[1].Flat)
+	assert.Equal(t, "weed", flatAt(at(t, now, 4, c.Edits[:2]...), 0.46, 0.56).Name)
+	assert.Equal(t, "the whole", flatAt(at(t, now, 4, c.Edits...), 0.46, 0.56).Name)
+}
+
+// The revision has the colour already that a fill made in the drawing before:
+// what was said of the new flat is said of that one.
+func TestCarryAFillThatTheArtistDrewMeanwhile(t *testing.T) {
+	draw := func(hex string) *Analysis {
+		return analysed(t, drawingOf(t, rasterise(200, 200, rgb(t, "#ffffff"), shape{rgb(t, "#16181d"), disc(100, 100, 90)},
+			shape{rgb(t, "#2f5d7c"), oblong(40, 60, 95, 140)}, shape{rgb(t, hex), oblong(105, 60, 160, 140)})))
+	}
+	old, now := draw("#2f5d7c"), draw("#c8402f")
+	red := rgb(t, "#c8402f")
+	edits := []Edit{{Op: Fill, X: 0.66, Y: 0.5, RGB: &red, Role: Enamel, Count: 1}, {Op: SetName, Flat: FlatID(len(old.leaves)), Name: "hull", Count: 2}}
+	require.Equal(t, "hull", flatAt(at(t, old, 2, edits...), 0.66, 0.5).Name)
+	c := Carry(old, now, edits)
+	assert.Empty(t, c.Lost)
+	assert.Equal(t, "hull", flatAt(at(t, now, 2, c.Edits...), 0.66, 0.5).Name)
+}
+
+// What no longer fits says why.
+func TestLostEditsSayWhy(t *testing.T) {
+	gapped := func(gap float64) *Analysis {
+		black, white := rgb(t, "#000000"), rgb(t, "#ffffff")
+		return analysed(t, drawingOf(t, rasterise(200, 200, white, shape{black, disc(100, 100, 70)}, shape{white, disc(100, 100, 60)}, shape{white, oblong(150, 100-gap/2, 180, 100+gap/2)})))
+	}
+	red := rgb(t, "#d23b2f")
+	old := gapped(0)
+	edits := []Edit{
+		{Op: Fill, X: 0.5, Y: 0.5, RGB: &red, Count: 1},
+		{Op: SetName, Flat: FlatID(len(old.leaves)), Name: "hull", Count: 1},
+		{Op: Split, Flat: 0, X: 0.5, Y: 0.16, Count: 1},
+	}
+	if whole := Carry(old, old, edits); assert.Empty(t, whole.Lost) {
+		assert.Equal(t, edits, whole.Edits)
+	}
+	c := Carry(old, gapped(12), edits)
+	assert.Equal(t, []LostEdit{{edits[0], RunsOut}, {edits[1], NoSuchFlat}}, c.Lost)
+	shrunk := analysed(t, drawingOf(t, rasterise(200, 200, rgb(t, "#ffffff"), shape{rgb(t, "#000000"), disc(100, 100, 40)})))
+	for _, l := range Carry(old, shrunk, edits).Lost {
+		if l.Op == Split {
+			assert.Equal(t, NothingThere, l.Why)
+		}
+	}
 }

@@ -2,12 +2,13 @@ package reduce
 
 // carve relabels the connected area round pixel at whose labels are in the
 // set, and its rim, on copies of the pixels; it returns the area's size. What
-// is barred is not passed, but what lies under a bar goes with the area.
+// is barred is not passed, but what lies under a bar goes with the area; what
+// was erased is passed, and stays what it is.
 func (d *desk) carve(at int, in *[256]bool, to uint8, b bars) int {
 	d.f.label = append([]uint8(nil), d.f.label...)
 	d.f.beside = append([]uint8(nil), d.f.beside...)
-	c := carver{d: d, in: in, to: to}
-	met := c.spread(at, b.at)
+	c := carver{d: d, in: in, to: to, passed: make(map[int]bool)}
+	met := c.spread(at, b)
 	for range b.deep {
 		met = c.under(met, b.at)
 	}
@@ -20,6 +21,8 @@ type carver struct {
 	in   *[256]bool
 	to   uint8
 	area int
+	// passed is the erased metal that the area runs over.
+	passed map[int]bool
 }
 
 // take relabels a pixel whose label is in the set.
@@ -37,7 +40,7 @@ func (c *carver) take(i int) {
 
 // spread relabels the area round a pixel and its soft rim, and returns the
 // barred pixels that it met.
-func (c *carver) spread(at int, barred map[int]bool) (met []int) {
+func (c *carver) spread(at int, b bars) (met []int) {
 	f, w, h := &c.d.f, c.d.a.w, c.d.a.h
 	c.take(at)
 	stack := []int{at}
@@ -49,18 +52,29 @@ func (c *carver) spread(at int, barred map[int]bool) (met []int) {
 			for xx := max(x-1, 0); xx <= min(x+1, w-1); xx++ {
 				j := yy*w + xx
 				switch in := c.in[f.label[j]]; {
-				case in && (xx == x || yy == y) && barred[j]:
+				case in && (xx == x || yy == y) && b.at[j]:
 					met = append(met, j)
 				case in && (xx == x || yy == y):
 					c.take(j)
 					stack = append(stack, j)
-				case !in && c.in[f.beside[j]] && f.label[j] != c.to:
-					f.beside[j] = c.to
+				case b.over[j] && !c.passed[j] && (xx == x || yy == y):
+					c.passed[j] = true
+					stack = append(stack, j)
+					c.rim(j)
+				case !in && f.label[j] != c.to:
+					c.rim(j)
 				}
 			}
 		}
 	}
 	return met
+}
+
+// rim gives the area its share of a pixel beside it.
+func (c *carver) rim(i int) {
+	if f := &c.d.f; c.in[f.beside[i]] {
+		f.beside[i] = c.to
+	}
 }
 
 // under relabels barred pixels, and returns those that lie beside them.

@@ -36,15 +36,17 @@ type Edit struct {
 	// Gap closes an area that is open, for a fill: the two ends of a straight
 	// cut, x0 y0 x1 y1, in shares of width and height.
 	Gap *[4]float64 `json:"gap,omitempty"`
-	// Lines are those drawn by hand before a fill, which does not cross them.
+	// Lines are those drawn or erased by hand before a fill, in order: it does
+	// not cross what is drawn, and does cross what is erased.
 	Lines []HandLine `json:"lines,omitempty"`
 }
 
-// HandLine is a line drawn by hand as a fill meets it. Points are in shares of
+// HandLine is a line drawn or erased by hand as a fill meets it. Points are in shares of
 // the drawing's width and height, Width in shares of its width.
 type HandLine struct {
 	Points [][2]float64 `json:"points"`
 	Width  float64      `json:"width"`
+	Erased bool         `json:"erased,omitempty"`
 }
 
 // Options of a reduction.

@@ -10,7 +10,7 @@ func (d *desk) fill(e Edit) {
 	}
 	b, in := d.under(e, at)
 	barred := d.bars(&e)
-	if in[None] && d.opens(at, barred.at) {
+	if in[None] && d.opens(at, barred) {
 		return // it would flood the page
 	}
 	if e.RGB != nil {
@@ -35,7 +35,7 @@ func (d *desk) fill(e Edit) {
 }
 
 // opens is true when background at a pixel runs on to the edge of the raster.
-func (d *desk) opens(at int, barred map[int]bool) bool {
+func (d *desk) opens(at int, b bars) bool {
 	w, h := d.a.w, d.a.h
 	seen := make([]bool, len(d.f.label))
 	stack := []int{at}
@@ -47,7 +47,7 @@ func (d *desk) opens(at int, barred map[int]bool) bool {
 			return true
 		}
 		for _, j := range [4]int{i - 1, i + 1, i - w, i + w} {
-			if !seen[j] && d.f.label[j] == None && !barred[j] {
+			if !seen[j] && (d.f.label[j] == None && !b.at[j] || b.over[j]) {
 				seen[j] = true
 				stack = append(stack, j)
 			}

@@ -171,3 +171,41 @@ func TestFillIsHeldByALineAndAGapAtItsEnd(t *testing.T) {
 		assert.Equal(t, rgb(t, "#ffffff"), s.Flats[s.Labels[110*200+130]].RGB, "the gap is cut at row %g", y)
 	}
 }
+
+// A line erased between two areas makes them one: a fill takes both sides, and
+// one drawn again after it parts them as before.
+func TestFillCrossesALineThatWasErased(t *testing.T) {
+	a := analysed(t, drawingOf(t, rasterise(200, 160, rgb(t, "#ffffff"), shape{rgb(t, "#16181d"), oblong(20, 20, 180, 140)},
+		shape{rgb(t, "#d23b2f"), oblong(28, 28, 96, 132)}, shape{rgb(t, "#d23b2f"), oblong(104, 28, 172, 132)})))
+	sea := rgb(t, "#2a9d8f")
+	erased := HandLine{Points: [][2]float64{{0.5, 0.1}, {0.5, 0.9}}, Width: 12.0 / 200, Erased: true}
+	drawn := HandLine{Points: [][2]float64{{0.5, 0.1}, {0.5, 0.9}}, Width: 8.0 / 200}
+	for _, c := range []struct {
+		lines []HandLine
+		both  bool
+		what  string
+	}{
+		{nil, false, "the line stands"},
+		{[]HandLine{erased}, true, "it is erased"},
+		{[]HandLine{drawn, erased}, true, "it was drawn over and then erased"},
+		{[]HandLine{erased, drawn}, false, "it was drawn again"},
+		{[]HandLine{{Points: [][2]float64{{0.5, 0.5}}, Width: 12.0 / 200, Erased: true}}, true, "a dot is erased"},
+		{[]HandLine{{Points: erased.Points, Width: 2.0 / 200, Erased: true}}, false, "less than its width is erased"},
+	} {
+		for _, op := range []Op{Fill, Split} {
+			s := at(t, a, 2, Edit{Op: op, X: 0.3, Y: 0.5, RGB: &sea, Count: 1, Lines: c.lines})
+			require.Equal(t, sea, flatAt(s, 0.3, 0.5).RGB, c.what)
+			assert.Equal(t, c.both, flatAt(s, 0.7, 0.5).RGB == sea, "%s: %s", op, c.what)
+			assert.Equal(t, Metal, flatAt(s, 0.5, 0.5).Role, "%s: what is erased is erased when it is struck", op)
+		}
+	}
+}
+
+// Where the outline itself was erased, a fill would run out and floods nothing.
+func TestFillDoesNotFloodThroughAnErasedOutline(t *testing.T) {
+	a := analysed(t, boxDrawing(t, 0))
+	sea := rgb(t, "#2a9d8f")
+	before := at(t, a, 2)
+	g := Edit{Op: Fill, X: 0.02, Y: 0.02, RGB: &sea, Count: 1, Lines: []HandLine{{Points: [][2]float64{{0.5, 0}, {0.5, 1}}, Width: 0.05, Erased: true}}}
+	assert.Equal(t, before.Labels, at(t, a, 2, g).Labels)
+}

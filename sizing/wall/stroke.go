@@ -21,13 +21,13 @@ func (b *Builder) pointsOf(shares [][2]float64) []place {
 	return all
 }
 
-// HandLines are the lines that recipes draw, as a fill meets them on a raster
-// w pixels wide.
+// HandLines are the lines that recipes draw and erase, in order, as a fill meets
+// them on a raster w pixels wide.
 func HandLines(recipes []sizing.Recipe, l sizing.Limits, scale unit.PxPerMM, w int) []reduce.HandLine {
 	var all []reduce.HandLine
 	for _, r := range recipes {
-		if r.Kind == sizing.DrawLine {
-			all = append(all, reduce.HandLine{Points: r.Points, Width: widthOf(r, l.Line).Px(scale) / float64(w)})
+		if r.Kind == sizing.DrawLine || r.Kind == sizing.EraseLine {
+			all = append(all, reduce.HandLine{Points: r.Points, Width: widthOf(r, l.Line).Px(scale) / float64(w), Erased: r.Kind == sizing.EraseLine})
 		}
 	}
 	return all

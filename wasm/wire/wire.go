@@ -352,7 +352,7 @@ type Touch struct {
 	Built bool          `json:"built"` // a line or edge that a recipe built
 	// Gap is where a fill of this place would leak; absent when it would not.
 	Gap *Gap `json:"gap,omitempty"`
-	// Lines drawn by hand, which a fill of this place does not cross: they go
+	// Lines drawn or erased by hand, which a fill of this place minds: they go
 	// with the edit.
 	Lines []reduce.HandLine `json:"lines,omitempty"`
 }
