@@ -1,6 +1,10 @@
 package reduce
 
-import "badgewright/reduce/mask"
+import (
+	"math"
+
+	"badgewright/reduce/mask"
+)
 
 // Difference is where two revisions of a drawing differ, each taken as it was
 // drawn, before any edit.
@@ -118,4 +122,22 @@ func (d *Difference) count(drawn int) {
 			d.Places++
 		}
 	}
+}
+
+// DrawnAlong is true when something is drawn under a line through points in
+// shares of the canvas.
+func (a *Analysis) DrawnAlong(points [][2]float64) bool {
+	w, h := float64(a.w), float64(a.h)
+	sheet := a.leafPlane()
+	for k := range points {
+		p, q := points[k], points[min(k+1, len(points)-1)]
+		steps := int(math.Hypot((q[0]-p[0])*w, (q[1]-p[1])*h)) + 1
+		for s := 0; s <= steps; s++ {
+			t := float64(s) / float64(steps)
+			if sheet.at(p[0]+float64(t*(q[0]-p[0])), p[1]+float64(t*(q[1]-p[1]))) < len(sheet.lab) {
+				return true
+			}
+		}
+	}
+	return false
 }

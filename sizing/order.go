@@ -41,14 +41,6 @@ type Size struct {
 	By SizeBy  `json:"by"`
 }
 
-// DrawingRef points at one revision of a design's drawing.
-type DrawingRef struct {
-	ID       string `json:"id"` // of the drawing opened in the session
-	FileName string `json:"fileName"`
-	// Ground is how the background was found: see reduce.Ground.
-	Ground reduce.GroundChoice `json:"ground"`
-}
-
 // RecipeKind names a built or mended detail with a width.
 type RecipeKind string
 
@@ -78,7 +70,7 @@ type PostCount int
 type Design struct {
 	ID        string        `json:"id"`
 	Name      string        `json:"name"`
-	Drawings  []DrawingRef  `json:"drawings"` // newest last
+	Drawings  []DrawingRef  `json:"drawings"` // the one on the sheet last
 	Colours   int           `json:"colours"`  // enamels asked for, 1..12
 	Edits     []reduce.Edit `json:"edits"`
 	Recipes   []Recipe      `json:"recipes"`

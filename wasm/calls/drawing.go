@@ -177,7 +177,7 @@ func (s *Session) describe(o *opened, p reduce.Progress) (Reply, error) {
 	count, reason := o.found.Suggested()
 	d := blankDesign()
 	d.Name = o.name
-	d.Drawings = []sizing.DrawingRef{{ID: o.id, FileName: o.fileName, Ground: o.choice}}
+	d.Drawings = []sizing.DrawingRef{{ID: o.id, FileName: o.fileName, Ground: o.choice, Revision: 1}}
 	d.Colours = min(max(count, 1), reduce.MaxCount)
 	b, _, err := s.baseOf(o, reduce.Options{Count: d.Colours, Edits: d.Edits})
 	if err != nil {

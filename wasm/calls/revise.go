@@ -8,50 +8,127 @@ import (
 	"badgewright/wasm/wire"
 )
 
-// revise takes a design over to the next revision of its drawing: what still
-// fits is kept, what does not is said.
+// revise puts another drawing on a design's sheet. Its next revision keeps what
+// still fits, and says what does not; one that was on the sheet before comes
+// back as it was left.
 func revise(s *Session, job Job, ask wire.ReviseAsk) (Reply, error) {
 	u, err := s.subject(&ask.Picked, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	now, err := s.drawing(ask.Drawing, "", job.Progress)
-	if err != nil {
+	r := revision{subject: u, at: len(u.design.Drawings)}
+	for i, ref := range u.design.Drawings[:len(u.design.Drawings)-1] {
+		if ref.ID == ask.Drawing {
+			r.at, r.ref = i, ref
+		}
+	}
+	if r.now, err = s.drawing(ask.Drawing, r.ref.Ground, job.Progress); err != nil {
 		return Reply{}, err
 	}
-	c := reduce.Carry(u.opened.found, now.found, u.design.Edits)
-	d := *u.design
-	d.Drawings = append(append([]sizing.DrawingRef{}, d.Drawings...), sizing.DrawingRef{ID: now.id, FileName: now.fileName, Ground: now.choice})
-	d.Edits = append([]reduce.Edit{}, c.Edits...)
-	d.Recipes = carriedRecipes(d.Recipes, c.Laid)
-	names := namesOf(u.base.sep)
-	lost := []string{}
-	for _, e := range c.Lost {
-		lost = append(lost, lostWords(e, names))
+	if r.diff, err = reduce.Differ(u.opened.found, r.now.found); err != nil {
+		return Reply{}, err
 	}
-	d.Versions = append([]sizing.Version{}, d.Versions...)
-	for i := range d.Versions {
-		var gone []sizing.VersionColour
-		d.Versions[i].Colours, gone = carriedColours(d.Versions[i].Colours, c.To)
-		for _, v := range gone {
-			lost = append(lost, fmt.Sprintf("What %s was ordered as in %s: the new drawing has no such colour.", nameIn(names, v.Flat), d.Versions[i].Name))
-		}
+	r.carried = reduce.Carry(u.opened.found, r.now.found, u.design.Edits)
+	if r.ref.ID != "" {
+		return r.back(), nil
 	}
-	return Reply{Answer: wire.Revised{Design: d, Changed: c.Changed, Lost: lost, Words: revisedWords(len(d.Drawings), &c, len(lost))}}, nil
+	return r.next(), nil
 }
 
-// carriedRecipes moves lines drawn by hand to where their places now are.
-func carriedRecipes(all []sizing.Recipe, laid reduce.Laid) []sizing.Recipe {
+// revision is another drawing on its way to a design's sheet.
+type revision struct {
+	*subject
+	now     *opened
+	diff    *reduce.Difference
+	carried reduce.Carried
+	ref     sizing.DrawingRef // the drawing, when the design has it already
+	at      int               // its place among the design's drawings, or their number
+}
+
+// next lays a new drawing on the design: what was set carries over.
+func (r *revision) next() Reply {
+	d := *r.design
+	r.ref = sizing.DrawingRef{ID: r.now.id, FileName: r.now.fileName, Ground: r.now.choice}
+	for _, ref := range d.Drawings {
+		r.ref.Revision = max(r.ref.Revision, ref.Revision)
+	}
+	r.ref.Revision++
+	names := namesOf(r.base.sep)
+	for _, e := range r.carried.Lost {
+		r.ref.Lost = append(r.ref.Lost, lostWords(e, names))
+	}
+	d.Edits = append([]reduce.Edit{}, r.carried.Edits...)
+	d.Recipes = r.recipes()
+	d.Versions = append([]sizing.Version{}, d.Versions...)
+	for i := range d.Versions {
+		v := &d.Versions[i]
+		var gone []sizing.VersionColour
+		v.Colours, gone = carriedColours(v.Colours, r.carried.To)
+		for _, c := range gone {
+			r.ref.Lost = append(r.ref.Lost, orderedWords(c, v.Name, names))
+		}
+	}
+	return r.on(d, fmt.Sprintf("Version %d is on the sheet. %s; %s.", r.ref.Revision, differsWords(r.diff), fitsWords(len(r.ref.Lost))))
+}
+
+// back brings a drawing back as it was left. A version of the design that came
+// since has its colours carried over.
+func (r *revision) back() Reply {
+	d := *r.design
+	set := r.ref.Set
+	if set == nil {
+		set = &sizing.SetOn{Colours: d.Colours, Edits: r.carried.Edits, Recipes: r.recipes()}
+	}
+	d.Colours, d.Edits, d.Recipes = set.Colours, set.Edits, set.Recipes
+	d.Versions = append([]sizing.Version{}, d.Versions...)
+	for i := range d.Versions {
+		v := &d.Versions[i]
+		left, had := set.ColoursOf(v.ID)
+		if !had {
+			left, _ = carriedColours(v.Colours, r.carried.To)
+		}
+		v.Colours = left
+	}
+	r.ref.Set, r.ref.Lost = nil, nil
+	return r.on(d, fmt.Sprintf("Version %d is back on the sheet as you left it. %s.", r.ref.Revision, differsWords(r.diff)))
+}
+
+// on puts the drawing on the sheet; the one there keeps what was set on it.
+func (r *revision) on(d sizing.Design, words string) Reply {
+	r.ref.Differs, r.ref.Places = differsWords(r.diff), r.diff.Places
+	last := len(d.Drawings) - 1
+	all := []sizing.DrawingRef{}
+	for i, ref := range r.design.Drawings {
+		if i == last {
+			ref.Set = r.design.SetNow()
+		}
+		if i != r.at {
+			all = append(all, ref)
+		}
+	}
+	d.Drawings = append(all, r.ref)
+	return Reply{Answer: wire.Revised{
+		Design: d, Changed: r.diff.Share, Places: r.diff.Places, Words: words, Lost: append([]string{}, r.ref.Lost...),
+	}}
+}
+
+// recipes moves lines made by hand to where their places now are; one that lies
+// where nothing is drawn is lost.
+func (r *revision) recipes() []sizing.Recipe {
 	out := []sizing.Recipe{}
-	for _, r := range all {
-		points := make([][2]float64, len(r.Points))
-		for i, p := range r.Points {
-			points[i][0], points[i][1] = laid.At(p[0], p[1])
+	for _, recipe := range r.design.Recipes {
+		if recipe.Points != nil {
+			points := make([][2]float64, len(recipe.Points))
+			for i, p := range recipe.Points {
+				points[i][0], points[i][1] = r.carried.Laid.At(p[0], p[1])
+			}
+			recipe.Points = points
+			if !r.now.found.DrawnAlong(points) {
+				r.ref.Lost = append(r.ref.Lost, lineWords(recipe.Kind))
+				continue
+			}
 		}
-		if r.Points != nil {
-			r.Points = points
-		}
-		out = append(out, r)
+		out = append(out, recipe)
 	}
 	return out
 }
@@ -70,47 +147,4 @@ func carriedColours(all []sizing.VersionColour, to map[reduce.FlatID]reduce.Flat
 		kept = append(kept, v)
 	}
 	return kept, gone
-}
-
-func namesOf(s *reduce.Separation) map[reduce.FlatID]string {
-	m := make(map[reduce.FlatID]string)
-	for _, f := range s.Flats {
-		m[f.ID] = f.Name
-	}
-	return m
-}
-
-func nameIn(names map[reduce.FlatID]string, id reduce.FlatID) string {
-	if n, ok := names[id]; ok {
-		return n
-	}
-	return "a colour"
-}
-
-// lostWords says which change no longer fits.
-func lostWords(e reduce.Edit, names map[reduce.FlatID]string) string {
-	what := map[reduce.Op]string{
-		reduce.SetRole: "the role of %s", reduce.SetLock: "that %s is kept", reduce.SetColour: "the new colour of %s", reduce.SetName: "the name of %s",
-		reduce.Join: "what %s was joined with", reduce.Apart: "what %s was held apart from", reduce.Split: "the area split off %s", reduce.Fill: "an area filled beside %s",
-	}[e.Op]
-	return "No longer fits: " + fmt.Sprintf(what, nameIn(names, e.Flat)) + "."
-}
-
-// revisedWords sums a revision up.
-func revisedWords(revision int, c *reduce.Carried, lost int) string {
-	changed := "Nothing that is drawn changed"
-	switch p := 100 * c.Changed; {
-	case p >= 0.1:
-		changed = fmt.Sprintf("%.1f %% of what is drawn changed", p)
-	case p > 0:
-		changed = "Less than 0.1 % of what is drawn changed"
-	}
-	fits := "all you had set carried over"
-	switch {
-	case lost == 1:
-		fits = "one thing you had set no longer fits"
-	case lost > 1:
-		fits = fmt.Sprintf("%d things you had set no longer fit", lost)
-	}
-	return fmt.Sprintf("Revision %d is on the sheet. %s; %s.", revision, changed, fits)
 }

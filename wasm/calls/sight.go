@@ -54,12 +54,32 @@ func (u *subject) view(ask *wire.PictureAsk, p reduce.Progress) (*sight.Image, e
 			return nil, &reduce.Refusal{What: "No two colours of this drawing may join.", Do: "Unlock one, or let two join that are kept apart."}
 		}
 		return sight.Mark(k.badge, ask.LongSide, j.Goes, j.Becomes), nil
+	case wire.ViewChanged:
+		return u.changed(k, ask.LongSide, p)
 	case wire.ViewStruck:
 		return u.pin(k, sight.Front, ask.LongSide, p)
 	case wire.ViewBack:
 		return u.pin(k, sight.Back, ask.LongSide, p)
 	}
 	return nil, fmt.Errorf("calls: no view is named %q", ask.View)
+}
+
+// changed marks where the drawing differs from the one before it on the sheet.
+func (u *subject) changed(k *struck, longSide int, p reduce.Progress) (*sight.Image, error) {
+	all := u.design.Drawings
+	if len(all) < 2 {
+		return nil, &reduce.Refusal{What: "There is only one version of this drawing.", Do: "Bring a new one under Drawing."}
+	}
+	before := all[len(all)-2]
+	o, err := u.session.drawing(before.ID, before.Ground, p)
+	if err != nil {
+		return nil, err
+	}
+	diff, err := reduce.Differ(o.found, u.opened.found)
+	if err != nil {
+		return nil, err
+	}
+	return sight.Places(k.badge, longSide, diff.At), nil
 }
 
 // pin draws one side in metal and enamel.

@@ -316,6 +316,7 @@ const (
 	ViewFlat    View = "flat"    // the flat drawing
 	ViewDrawing View = "drawing" // as brought
 	ViewNext    View = "next"    // where a colour would be lost with one enamel fewer
+	ViewChanged View = "changed" // where the drawing differs from the one before it on the sheet
 )
 
 // PictureAsk asks for a picture; the answer comes with RGBA pixels (straight alpha).

@@ -23,13 +23,13 @@ import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED, TRUE_SIZE } from './c
 import { MAKER } from './canned/codes';
 import { DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { cannedShot, cannedThumb } from './canned/picture';
-import { BLANK, DESIGN, LIST } from './canned/project';
+import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
 
 const idle = () => undefined;
 const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colours: [], quantity: 100 };
 
 const PANELS: Record<string, () => ComponentChildren> = {
-  drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" revisions={[{ id: 'd', fileName: 'lighthouse.svg', ground: 'auto' }]} onRevise={idle} onGround={idle} />,
+  drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" onRevise={idle} onGround={idle} marking={false} onMark={idle} onBack={idle} revisions={REVISIONS} />,
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
     <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES] }} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}

@@ -1,5 +1,5 @@
 // A project as the engine would propose it, for panels shown alone.
-import type { Design, PriceList, Project } from '../../src/engine/wire.gen';
+import type { Design, DrawingRef, PriceList, Project } from '../../src/engine/wire.gen';
 
 export const LIST: PriceList = {
   id: 'skerry', name: 'Skerry Light, invented', invented: true, currency: 'EUR', minorDigits: 2,
@@ -15,7 +15,7 @@ export const LIST: PriceList = {
 
 export const DESIGN: Design = {
   id: 'design-1', name: 'Skerry Light',
-  drawings: [{ id: 'drawing-1', fileName: 'lighthouse.svg', ground: 'auto' }],
+  drawings: [{ id: 'drawing-1', fileName: 'lighthouse.svg', ground: 'auto', revision: 1 }],
   colours: 5, edits: [], recipes: [{ kind: 'outer-edge', width: 0 }],
   size: { mm: 34, by: 'longest' }, making: 'struck', fill: 'soft',
   limits: { line: 0.2, area: 0.3, edge: 0.3, areaSize: 0.25, cutOut: 1.5, bridge: 1.5, lettering: 1.5, letteringSunk: 2, solid: 5 },
@@ -27,3 +27,11 @@ export const BLANK: Project = {
   format: 1,
   order: { name: 'New order', designs: [DESIGN], priceLists: [LIST], priceList: LIST.id },
 };
+
+export const REVISIONS: DrawingRef[] = [
+  ...DESIGN.drawings,
+  {
+    id: 'drawing-2', fileName: 'lighthouse-2.svg', ground: 'auto', revision: 2, differs: '2 places changed, 3.1 % of what is drawn', places: 2,
+    lost: ['The name of lamp: the new drawing has no such colour.'],
+  },
+];

@@ -5,7 +5,7 @@ import { fetchEngine, startWorker, type Kept, type Link } from './link';
 import type { FromWorker, OpenPlan, Picture, ToWorker } from './protocol';
 import { Queue, type Job } from './queue';
 import { decodeSVG } from './svg';
-import type { Calls, Closer, GroundChoice, Header, Opened } from './wire.gen';
+import type { Calls, Closer, GroundChoice, Header, Opened, View } from './wire.gen';
 
 export { EngineError } from './errors';
 
@@ -60,8 +60,8 @@ interface Running extends Job {
   name: string;
   /** The message to send, made anew for each try. */
   message(id: number): Promise<{ message: ToWorker; transfer: Transferable[] }>;
-  /** The drawing it needs to be open. */
-  drawing?: string | undefined;
+  /** The drawings it needs to be open. */
+  drawings?: readonly string[] | undefined;
   tries: number;
   /** False when what it needs was moved away with the first try. */
   again: boolean;
@@ -118,7 +118,7 @@ class Client implements Engine {
     const bytes = options.bytes ?? null;
     return this.submit<N>({
       name,
-      drawing: drawingOf(ask),
+      drawings: drawingsOf(ask),
       again: bytes === null,
       message: async (id) => ({
         message: { type: 'call', id, name, ask: text, bytes },
@@ -162,7 +162,7 @@ class Client implements Engine {
     return (await this.call('header', { fileName: name, size: file.size }, signal ? { bytes, signal } : { bytes })).answer;
   }
 
-  private submit<N extends CallName>(what: Pick<Running, 'name' | 'message' | 'again' | 'drawing'>, options: CallOptions): Promise<Reply<N>> {
+  private submit<N extends CallName>(what: Pick<Running, 'name' | 'message' | 'again' | 'drawings'>, options: CallOptions): Promise<Reply<N>> {
     return new Promise((resolve, reject: (e: EngineError) => void) => {
       if (options.signal?.aborted) {
         reject(stopped());
@@ -196,7 +196,7 @@ class Client implements Engine {
     if (this.running || this.state !== 'ready') return;
     const job = this.queue.next();
     if (!job) return;
-    const lost = job.drawing ? this.lost(job.drawing) : undefined;
+    const lost = job.drawings?.map((d) => this.lost(d)).find((d) => d !== undefined);
     if (lost) {
       this.queue.pushFirst(job);
       this.openAgain(lost);
@@ -291,7 +291,9 @@ class Client implements Engine {
 
   /** A drawing the engine let go to save memory is opened again, unseen. */
   private failed(job: Running, kind: string, err: EngineError): void {
-    if (kind === 'gone' && job.drawing && job.again && job.tries < TRIES && this.held.delete(job.drawing)) {
+    const gone = kind === 'gone' && job.again && job.tries < TRIES ? (job.drawings ?? []) : [];
+    if (gone.length > 0) {
+      for (const d of gone) this.held.delete(d);
       this.running = undefined;
       this.queue.pushFirst(job);
       this.pump();
@@ -368,12 +370,12 @@ async function readStart(file: Blob, most: number): Promise<ArrayBuffer> {
   }
 }
 
-/** The drawing a request is about, if any. */
-export function drawingOf(ask: unknown): string | undefined {
-  const a = ask as { drawing?: string; picked?: Calls['check']['ask']['picked'] };
-  if (a.drawing) return a.drawing;
-  const drawings = a.picked?.project.order.designs[a.picked.design]?.drawings;
-  return drawings?.at(-1)?.id;
+/** The drawings a request is about: that on the sheet, the one before it where they are compared, and another it names. */
+export function drawingsOf(ask: unknown): string[] {
+  const a = ask as { drawing?: string; view?: View; picked?: Calls['check']['ask']['picked'] };
+  const refs = a.picked?.project.order.designs[a.picked.design]?.drawings ?? [];
+  const onSheet = refs.slice(a.view === 'changed' ? -2 : -1).map((r) => r.id);
+  return a.drawing ? [...onSheet, a.drawing] : onSheet;
 }
 
 function unexpected(err: unknown): EngineError {

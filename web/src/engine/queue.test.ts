@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawingOf } from './client';
+import { drawingsOf } from './client';
 import { Queue, SMALL, type Job } from './queue';
 
 const job = (name: string, lane: string, dropped: string[] = []): Job & { name: string } => ({ name, lane, drop: () => dropped.push(name) });
@@ -41,12 +41,15 @@ describe('the queue', () => {
   });
 });
 
-describe('the drawing a request is about', () => {
-  it('is named by it, or is the newest of the design it picks', () => {
-    expect(drawingOf({ drawing: 'd1' })).toBe('d1');
-    const picked = { design: 1, version: 0, project: { order: { designs: [{ drawings: [] }, { drawings: [{ id: 'd1' }, { id: 'd2' }] }] } } };
-    expect(drawingOf({ picked })).toBe('d2');
-    expect(drawingOf({ picked: { ...picked, design: 0 } })).toBeUndefined();
-    expect(drawingOf({})).toBeUndefined();
+describe('the drawings a request is about', () => {
+  it('are the one on the sheet of the design it picks, the one before it where they are compared, and one it names', () => {
+    expect(drawingsOf({ drawing: 'd1' })).toEqual(['d1']);
+    const picked = { design: 1, version: 0, project: { order: { designs: [{ drawings: [] }, { drawings: [{ id: 'd0' }, { id: 'd1' }, { id: 'd2' }] }] } } };
+    expect(drawingsOf({ picked })).toEqual(['d2']);
+    expect(drawingsOf({ picked, view: 'struck' })).toEqual(['d2']);
+    expect(drawingsOf({ picked, view: 'changed' })).toEqual(['d1', 'd2']);
+    expect(drawingsOf({ picked, drawing: 'd3' })).toEqual(['d2', 'd3']);
+    expect(drawingsOf({ picked: { ...picked, design: 0 } })).toEqual([]);
+    expect(drawingsOf({})).toEqual([]);
   });
 });

@@ -40,15 +40,6 @@ export interface NamedColour {
 /** GroundChoice is how the background is to be found. */
 export type GroundChoice = "auto" | "clear" | "paper" | "none";
 
-/** DrawingRef points at one revision of a design's drawing. */
-export interface DrawingRef {
-  /** of the drawing opened in the session */
-  id: string;
-  fileName: string;
-  /** Ground is how the background was found: see reduce.Ground. */
-  ground: GroundChoice;
-}
-
 /** Op is the kind of a change made by hand to the flat drawing. */
 export type Op = "role" | "lock" | "recolour" | "name" | "join" | "apart" | "fill" | "split";
 
@@ -58,10 +49,11 @@ export type FlatID = number;
 /** Role is what becomes of a flat when the pin is made. */
 export type Role = "enamel" | "metal" | "cutout" | "printed";
 
-/** HandLine is a line drawn by hand as a fill meets it. Points are in shares of the drawing's width and height, Width in shares of its width. */
+/** HandLine is a line drawn or erased by hand as a fill meets it. Points are in shares of the drawing's width and height, Width in shares of its width. */
 export interface HandLine {
   points: [number, number][];
   width: number;
+  erased?: boolean;
 }
 
 /** Edit is one change made by hand. X and Y are shares (0..1) of the drawing's width and height, so that they outlive a change of raster. */
@@ -79,7 +71,7 @@ export interface Edit {
   count?: number;
   /** Gap closes an area that is open, for a fill: the two ends of a straight cut, x0 y0 x1 y1, in shares of width and height. */
   gap?: [number, number, number, number];
-  /** Lines are those drawn by hand before a fill, which does not cross them. */
+  /** Lines are those drawn or erased by hand before a fill, in order: it does not cross what is drawn, and does cross what is erased. */
   lines?: HandLine[];
 }
 
@@ -95,6 +87,54 @@ export interface Recipe {
   width: MM;
   /** Points of a line drawn or erased by hand, in shares (0..1) of the drawing's width and height, so that they outlive a change of raster. */
   points?: [number, number][];
+}
+
+/** Finish is what sets a fill or a metal face apart from the plain one. */
+export type Finish = "" | "glitter" | "pearl" | "translucent" | "glow" | "sandblasted" | "textured";
+
+/** VersionColour is what one flat is ordered as in one version. */
+export interface VersionColour {
+  flat: FlatID;
+  /** RGB takes the place of the drawing's colour; without it that stays. */
+  rgb?: RGB8;
+  /** Code is what a maker's colour list calls it, and Named the name beside the code. */
+  code?: string;
+  named?: string;
+  /** Finish sets the fill, or the metal, apart from the plain one. */
+  finish?: Finish;
+}
+
+/** VersionSet is the colours of one version. */
+export interface VersionSet {
+  id: string;
+  colours: VersionColour[];
+}
+
+/** SetOn is everything of a design that speaks of places and flats of one drawing. */
+export interface SetOn {
+  colours: number;
+  edits: Edit[];
+  recipes: Recipe[];
+  versions: VersionSet[];
+}
+
+/** DrawingRef points at one revision of a design's drawing. */
+export interface DrawingRef {
+  /** of the drawing opened in the session */
+  id: string;
+  fileName: string;
+  /** Ground is how the background was found: see reduce.Ground. */
+  ground: GroundChoice;
+  /** Revision counts the drawings of a design as they came, from 1. */
+  revision: number;
+  /** Differs says what differs from the drawing that was on the sheet before it; empty for the first. */
+  differs?: string;
+  /** Places is how many places differ. */
+  places?: number;
+  /** Lost is what was set on the drawing before and does not fit this one, with its reason, a sentence each. */
+  lost?: string[];
+  /** Set is what was set on it when another took its place on the sheet. */
+  set?: SetOn;
 }
 
 /** SizeBy says which measure of the outline a size is. */
@@ -215,21 +255,6 @@ export interface Back {
   stamp?: Stamp;
 }
 
-/** Finish is what sets a fill or a metal face apart from the plain one. */
-export type Finish = "" | "glitter" | "pearl" | "translucent" | "glow" | "sandblasted" | "textured";
-
-/** VersionColour is what one flat is ordered as in one version. */
-export interface VersionColour {
-  flat: FlatID;
-  /** RGB takes the place of the drawing's colour; without it that stays. */
-  rgb?: RGB8;
-  /** Code is what a maker's colour list calls it, and Named the name beside the code. */
-  code?: string;
-  named?: string;
-  /** Finish sets the fill, or the metal, apart from the plain one. */
-  finish?: Finish;
-}
-
 /** Version is one way to colour and plate a design. */
 export interface Version {
   id: string;
@@ -245,7 +270,7 @@ export interface Version {
 export interface Design {
   id: string;
   name: string;
-  /** newest last */
+  /** the one on the sheet last */
   drawings: DrawingRef[];
   /** enamels asked for, 1..12 */
   colours: number;
@@ -486,19 +511,20 @@ export interface Picked {
   version: number;
 }
 
-/** ReviseAsk lays an opened drawing on the picked design as its next revision. */
+/** ReviseAsk lays an opened drawing on the picked design: its next revision, or one of its own that another took the place of. */
 export interface ReviseAsk {
   picked: Picked;
-  /** the new one, open already */
+  /** open already */
   drawing: string;
 }
 
-/** Revised is the picked design on its new drawing. */
+/** Revised is the picked design with the drawing on its sheet. */
 export interface Revised {
   design: Design;
-  /** Changed is the share (0..1) of what is drawn that differs. */
+  /** Changed is the share (0..1) of what is drawn that differs, Places in how many places. */
   changed: number;
-  /** Words says what changed and what carried over, and Lost what no longer fits, a sentence each. */
+  places: number;
+  /** Words says what changed and what carried over, and Lost what does not fit, a sentence each. */
   words: string;
   lost: string[];
 }
@@ -1049,7 +1075,7 @@ export interface Choices {
 }
 
 /** View is which picture of a design is wanted. */
-export type View = "struck" | "back" | "flat" | "drawing" | "next";
+export type View = "struck" | "back" | "flat" | "drawing" | "next" | "changed";
 
 /** PictureAsk asks for a picture; the answer comes with RGBA pixels (straight alpha). */
 export interface PictureAsk {
@@ -1097,7 +1123,7 @@ export interface Touch {
   built: boolean;
   /** Gap is where a fill of this place would leak; absent when it would not. */
   gap?: Gap;
-  /** Lines drawn by hand, which a fill of this place does not cross: they go with the edit. */
+  /** Lines drawn or erased by hand, which a fill of this place minds: they go with the edit. */
   lines?: HandLine[];
 }
 

@@ -9,8 +9,12 @@ export interface DrawingProps {
   opened: Opened | undefined;
   thumb: Thumb | undefined;
   ground: Opened['ground'];
-  /** Every revision of the drawing, newest last. */
+  /** Every version of the drawing, the one on the sheet last. */
   revisions: readonly DrawingRef[];
+  /** Where it differs from the one before it is marked on the pin. */
+  marking: boolean;
+  onMark: (on: boolean) => void;
+  onBack: (ref: DrawingRef) => void;
   onRevise: (files: FileList | null) => void;
   onGround: (g: Opened['ground']) => void;
 }
@@ -45,8 +49,10 @@ export function DrawingPanel(p: DrawingProps) {
 }
 
 /** Artists repair their art in their own program and bring it again. */
-function Revisions({ revisions, onRevise }: Pick<DrawingProps, 'revisions' | 'onRevise'>) {
+function Revisions(p: DrawingProps) {
+  const { revisions, onRevise, onBack } = p;
   const file = useRef<HTMLInputElement>(null);
+  const now = revisions.at(-1);
   return (
     <div class="revisions">
       <input
@@ -56,9 +62,31 @@ function Revisions({ revisions, onRevise }: Pick<DrawingProps, 'revisions' | 'on
       <button type="button" class="plain" onClick={() => file.current?.click()}>Bring a new version of this drawing</button>
       <p class="hint">It is laid on this one: colours, roles, names, codes and lines that you set carry over where they still fit.</p>
       {revisions.length > 1 ? (
-        <ol class="notes" aria-label="Versions of the drawing">
-          {revisions.map((r, i) => <li key={r.id}>version {i + 1}: {r.fileName}{i === revisions.length - 1 ? ', on the sheet' : ', kept'}</li>)}
+        <ol class="versions" aria-label="Versions of the drawing">
+          {[...revisions].sort((a, b) => a.revision - b.revision).map((r) => (
+            <li key={r.id} aria-current={r === now ? 'true' : undefined}>
+              <span>version {r.revision}: {r.fileName}</span>
+              {r === now ? <span class="hint">on the sheet</span> : <button type="button" class="link" onClick={() => onBack(r)}>Put back<span class="unseen"> version {r.revision}</span></button>}
+            </li>
+          ))}
         </ol>
+      ) : null}
+      {now?.differs ? <Differs {...p} now={now} /> : null}
+    </div>
+  );
+}
+
+/** What differs from the version before, and what does not fit any more. */
+function Differs({ revisions, now, marking, onMark }: DrawingProps & { now: DrawingRef }) {
+  return (
+    <div class="differs">
+      <p>{now.differs}, since version {revisions.at(-2)?.revision}.</p>
+      {now.places ? <button type="button" class="plain" aria-pressed={marking} onClick={() => onMark(!marking)}>{marking ? 'Hide where' : 'Show where'}</button> : null}
+      {now.lost?.length ? (
+        <>
+          <p>What you had set and does not fit:</p>
+          <ul class="notes">{now.lost.map((l) => <li key={l}>{l}</li>)}</ul>
+        </>
       ) : null}
     </div>
   );

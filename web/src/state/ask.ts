@@ -1,11 +1,11 @@
 // Asks the engine for what the project needs, newest wish first.
 import { effect, untracked } from '@preact/signals';
 import type { Engine, NamedFile } from '../engine/client';
-import type { Opened, Project, View } from '../engine/wire.gen';
+import type { DrawingRef, Opened, Project, View } from '../engine/wire.gen';
 import { askChoices } from './choices';
 import { atHand } from './desk';
 import { lookOf } from './look';
-import { drawingOf, withDesign, withOpened } from './project';
+import { drawingOf, revisedOf, withDesign, withGround, withOpened } from './project';
 import * as s from './store';
 import { followThumbs } from './thumbs';
 import { whole } from './whole';
@@ -43,16 +43,14 @@ export function follow(): () => void {
     const p = s.asked.value;
     const wantBack = s.turned.value;
     const wantBrought = s.holding.value;
-    // Only a pin that was measured is known to have a colour that may go.
-    const seen = s.shown.value;
-    const wantLost = s.marking.value && seen !== undefined && seen.project === p && seen.check.next !== undefined;
     if (!p || !drawingOf(p)) return;
+    const mark = markable(p);
     untracked(() => {
       if (measured?.project !== p) void check(p);
       if (struck?.project !== p) void picture(p, 'struck');
       if (wantBack && s.back.value?.project !== p) void picture(p, 'back');
       if (wantBrought && s.brought.value?.project !== p) void picture(p, 'drawing');
-      if (wantLost && s.lost.value?.project !== p) void picture(p, 'next');
+      if (mark && (s.marked.value?.project !== p || s.marked.value.view !== mark)) void picture(p, mark);
       clearTimeout(timer);
       timer = setTimeout(() => {
         void askBuys(p);
@@ -60,6 +58,15 @@ export function follow(): () => void {
       }, SETTLE);
     });
   });
+}
+
+/** What is to be marked, where there is something to mark: only a pin that was
+ * measured is known to have a colour that may go. */
+function markable(p: Project): typeof s.marking.value {
+  const mark = s.marking.value;
+  const seen = s.shown.value;
+  if (mark === 'next') return seen?.project === p && seen.check.next ? mark : undefined;
+  return mark && revisedOf(p, s.at.value) ? mark : undefined;
 }
 
 /** The sheet says how large its picture is, in device px on the long side. */
@@ -90,7 +97,7 @@ async function picture(p: Project, view: View): Promise<void> {
   const drawn = { project: got.project, view, shot: { picture: got.value.answer, pixels } };
   if (view === 'back') s.back.value = drawn;
   else if (view === 'drawing') s.brought.value = drawn;
-  else if (view === 'next') s.lost.value = drawn;
+  else if (view === 'next' || view === 'changed') s.marked.value = drawn;
   else {
     struck = drawn;
     settle();
@@ -175,13 +182,24 @@ export async function open(files: Files, as?: string): Promise<boolean> {
 /** Lays a new version of the drawing on the design: what was set carries over where it fits. */
 export async function revise(files: Files): Promise<void> {
   const o = await bring(files);
+  if (o) await layOn(o.drawing, `Brought ${o.design.drawings[0]?.fileName ?? 'a new version'}`);
+}
+
+/** Brings back a version of the drawing that another took the place of. */
+export function bringBack(ref: DrawingRef): Promise<void> {
+  return layOn(ref.id, `Went back to version ${ref.revision}`);
+}
+
+async function layOn(drawing: string, what: string): Promise<void> {
   const p = s.asked.value;
-  if (!o || !p) return;
-  const got = await quietly(p, (e, q) => e.call('revise', { picked: s.picked(q), drawing: o.drawing }));
+  if (!p) return;
+  const got = await quietly(p, (e, q) => e.call('revise', { picked: s.picked(q), drawing }));
   if (!got) return;
-  const { design, words, lost } = got.value.answer;
+  const { design, words, lost, places } = got.value.answer;
   s.spot.value = undefined;
-  s.change((q) => withDesign(q, design, s.at.value), `Brought ${o.design.drawings[0]?.fileName ?? 'a new version'}`);
+  s.turned.value = false;
+  s.change((q) => withDesign(q, design, s.at.value), what);
+  s.marking.value = places > 0 ? 'changed' : undefined;
   s.tell(words, lost.join(' '));
 }
 
@@ -203,7 +221,7 @@ export async function chooseGround(ground: Opened['ground']): Promise<void> {
   const got = await quietly(p, (e) => e.call('ground', { drawing: id, ground }, { lane: 'ground' }));
   if (!got) return;
   s.opened.value = { ...s.opened.value, [id]: got.value.answer };
-  s.change((q) => withOpened(q, got.value.answer, name, true), 'Background looked at again');
+  s.change((q) => withGround(q, got.value.answer, name, s.at.value), 'Background looked at again');
 }
 
 function field(err: unknown, key: string): string {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CHECK, FLATS } from '../../dev/canned/answers';
 import { BLANK, DESIGN } from '../../dev/canned/project';
 import type { Gap } from '../engine/wire.gen';
-import { countFor, fillOf, moreEnamels, roomForMore, splitOf, underOf, withArea, withBuilt, withRecipe, type Seen, type Under } from './hands';
+import { countFor, fillOf, moreByEdit, moreEnamels, roomForMore, splitOf, underOf, withArea, withBuilt, withRecipe, type Seen, type Under } from './hands';
 import { designOf } from './project';
 
 const gap: Gap = { ends: [0.5, 0.4, 0.5, 0.45], width: { mm: 0.8, inches: 0.0315, inMM: '0.8 mm', inInches: '0.03 in' }, open: false };
@@ -58,6 +58,13 @@ describe('the count of enamels', () => {
     expect(moreEnamels(flats, lamp, under({ gap }), enamel(night.rgb), true)).toBe(0);
     expect(moreEnamels(flats, lamp, under({ lines: [{ points: [], width: 0 }] }), enamel(night.rgb), false)).toBe(0);
     expect(moreEnamels(flats, ink, under(), { role: 'enamel' }, false)).toBe(1);
+  });
+
+  it('changes with the role of a flat, and with a join', () => {
+    const role = (r: 'enamel' | 'metal' | 'printed') => ({ op: 'role' as const, flat: 0, role: r });
+    expect([moreByEdit(ink, role('enamel')), moreByEdit(lamp, role('metal')), moreByEdit(lamp, role('enamel')), moreByEdit(ink, role('printed'))]).toEqual([1, -1, 0, 0]);
+    expect([moreByEdit(lamp, { op: 'join', flat: 4, with: 0 }), moreByEdit(ink, { op: 'join', flat: 5, with: 0 })]).toEqual([-1, 0]);
+    expect(moreByEdit(lamp, { op: 'name', flat: 4, name: 'lamp' })).toBe(0);
   });
 
   it('goes by the colour drawn, not by that of a code', () => {

@@ -79,6 +79,13 @@ export function moreEnamels(flats: Flats, from: Flat | undefined, under: Under, 
   return Number(comes) - Number(goes);
 }
 
+/** How many enamels more, or fewer, there are once an edit is made to all of a flat. */
+export function moreByEdit(flat: Flat, e: Edit): number {
+  const was = Number(flat.role === 'enamel');
+  if (e.op === 'role') return Number(e.role === 'enamel') - was;
+  return e.op === 'join' ? 0 - was : 0;
+}
+
 /** True when a colour that is not there yet can still come. */
 export function roomForMore(seen: Seen, from: Flat | undefined, under: Under): boolean {
   const goes = from?.role === 'enamel' && last(seen.flats, from, under, under.gap !== undefined);

@@ -1,6 +1,6 @@
 // Pure changes to the project value: each returns a new project and leaves the
 // old one as it was.
-import type { Design, Edit, Opened, PriceList, Project, RGB8, Version } from '../engine/wire.gen';
+import type { Design, DrawingRef, Edit, Opened, PriceList, Project, RGB8, Version } from '../engine/wire.gen';
 
 /** Which design and version of the order is on the sheet. */
 export interface Place {
@@ -72,6 +72,19 @@ export function withOpened(p: Project, o: Opened, name: string | undefined, keep
   const before = versionOf(p, at);
   const next = withDesign(p, { ...o.design, ...(name ? { name } : {}) }, at);
   return keepChoices && before ? withVersion(next, { quantity: before.quantity, plating: before.plating }, at) : next;
+}
+
+/** As opened, on another background: the other versions of the drawing are kept. */
+export function withGround(p: Project, o: Opened, name: string | undefined, at: Place = FIRST): Project {
+  const before = designOf(p, at)?.drawings ?? [];
+  const drawings = before.map((r, i) => (i === before.length - 1 ? { ...r, ground: o.design.drawings[0]?.ground ?? r.ground } : r));
+  return withDesign(withOpened(p, o, name, true, at), { drawings }, at);
+}
+
+/** The drawing on the sheet, when another was there before it. */
+export function revisedOf(p: Project, at: Place = FIRST): { now: DrawingRef; before: DrawingRef } | undefined {
+  const [before, now] = designOf(p, at)?.drawings.slice(-2) ?? [];
+  return before && now ? { before, now } : undefined;
 }
 
 export function hexOf(c: RGB8): string {

@@ -60,8 +60,8 @@ export const shown = signal<Shown | undefined>(undefined);
 export const front = signal<Drawn | undefined>(undefined);
 export const back = signal<Drawn | undefined>(undefined);
 export const brought = signal<Drawn | undefined>(undefined);
-/** Where a colour would be lost with one enamel fewer. */
-export const lost = signal<Drawn | undefined>(undefined);
+/** What is marked on the pin: see `marking`. */
+export const marked = signal<Drawn | undefined>(undefined);
 export const buys = signal<{ project: Project; buys: Buys } | undefined>(undefined);
 export const opened = signal<OpenedBy>({});
 export const note = signal<Note | undefined>(undefined);
@@ -69,8 +69,9 @@ export const work = signal<Work | undefined>(undefined);
 export const engineState = signal<EngineState>('starting');
 export const turned = signal(false);
 export const holding = signal(false);
-/** True while the colour that goes next is marked on the pin. */
-export const marking = signal(false);
+/** What is to be marked on the pin: where a colour would be lost with one enamel
+ * fewer, or where the drawing differs from the one before it. */
+export const marking = signal<'next' | 'changed' | undefined>(undefined);
 export const spot = signal<Spot | undefined>(undefined);
 /** Which recipe is pointed at in the list of lines made by hand. */
 export const pointed = signal<number | undefined>(undefined);

@@ -1,5 +1,5 @@
 // The sections, in the order of the job: data in, wishes out.
-import { chooseGround } from '../state/ask';
+import { bringBack, chooseGround } from '../state/ask';
 import { bounds } from '../state/bounds';
 import { choices } from '../state/choices';
 import { begun } from '../state/line';
@@ -51,19 +51,24 @@ export function Column() {
   const check = s.shown.value?.check;
   const ref = d?.drawings.at(-1);
   const list = s.asked.value ? priceListOf(s.asked.value) : undefined;
+  const mark = (what: typeof s.marking.value) => {
+    s.marking.value = what;
+    if (what) { s.turned.value = false; toSheet(); }
+  };
   const toSheet = () => document.querySelector('.stage')?.scrollIntoView({ block: 'nearest' });
   return (
     <div class="column">
       <DrawingPanel
         opened={ref ? s.opened.value[ref.id] : undefined} thumb={ref ? thumbs.value[ref.id] : undefined} ground={ref?.ground ?? 'auto'} revisions={d?.drawings ?? []} onRevise={reviseFirst}
-        onGround={(g) => void chooseGround(g)}
+        onGround={(g) => void chooseGround(g)} onBack={(ref) => void bringBack(ref)}
+        marking={s.marking.value === 'changed'} onMark={(on) => mark(on ? 'changed' : undefined)}
       />
       {d && v ? (
         <>
           <ColoursPanel
             codes={check?.flats.codes} maker={<Maker />}
-            next={s.behind.value ? undefined : check?.next} marking={s.marking.value}
-            onMark={(on) => { s.marking.value = on; if (on) { s.turned.value = false; toSheet(); } }}
+            next={s.behind.value ? undefined : check?.next} marking={s.marking.value === 'next'}
+            onMark={(on) => mark(on ? 'next' : undefined)}
             onApart={(j) => s.change((p) => withEdit(p, { op: 'apart', flat: j.goes, with: j.keep }), 'Kept two colours apart')}
             open={ROOMY}
             flats={check?.flats.flats ?? []} plating={s.plating.value} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}

@@ -11,6 +11,7 @@ import { codeOf, FlatButton } from './Callouts';
 import { go } from './go';
 import { openDemo, openFirst, pasteNow } from './doors';
 import { LINE_WORDS } from '../words/hands';
+import { HeadNotes } from './HeadNotes';
 import { layOut, NARROW } from './layout';
 import { LineMode } from './LineMode';
 import type { Point } from './place';
@@ -35,8 +36,11 @@ const dragFactor = computed(() => {
   return from && to ? to / from : 1;
 });
 
-/** The mark of what goes next, while it is asked for and is that of the pin shown. */
-const lost = computed(() => (s.marking.value && !s.holding.value && s.lost.value?.project === s.shown.value?.project ? s.lost.value : undefined));
+/** What is marked, while it is asked for and is that of the pin shown. */
+const marked = computed(() => {
+  const m = s.marked.value;
+  return m && !s.holding.value && m.view === s.marking.value && m.project === s.shown.value?.project ? m : undefined;
+});
 
 /** Under the twin: its rule, its words and air, px. */
 const TWIN_FOOT = 64;
@@ -106,9 +110,10 @@ export function Sheet() {
     <section class="sheet" aria-label="The sheet">
       <Tools />
       <Doors onFiles={openFirst} onPaste={() => void pasteNow()} onDemo={(d) => void openDemo(d)} />
+      <HeadNotes />
       <div class="stage" ref={ref}>
         <Stage
-          room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value} lost={lost.value}
+          room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value} marked={marked.value}
           turned={s.turned.value} holding={s.holding.value} layout={layout} factor={factor.value}
           lining={spot?.kind === 'line'} gap={gap.value} pointed={s.shownDesign.value?.recipes[s.pointed.value ?? -1]} thinnest={thinnest}
           spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}

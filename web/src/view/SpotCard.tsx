@@ -2,9 +2,9 @@
 import type { ComponentChildren } from 'preact';
 import type { Check, Edit, Flat, Gap } from '../engine/wire.gen';
 import { colourOf, withFinish, withHandEdit } from '../state/colouring';
-import { countFor, drawnIn, fillOf, lineAcross, moreEnamels, piecesOf, roomForMore, splitOf, withArea, withRecipe, type Seen, type Under, type Wish } from '../state/hands';
+import { countFor, drawnIn, fillOf, lineAcross, moreByEdit, moreEnamels, piecesOf, roomForMore, splitOf, withArea, withRecipe, type Seen, type Under, type Wish } from '../state/hands';
 import { begun, type LineDraft } from '../state/line';
-import { drawingOf, withSize } from '../state/project';
+import { drawingOf, withDesign, withSize } from '../state/project';
 import * as s from '../state/store';
 import { FinishChoice } from '../widgets/FinishChoice';
 import { FINISH_WORDS } from '../words/finish';
@@ -58,7 +58,11 @@ function FlatSpot({ check, room, map, spot }: CardProps & { spot: SpotOf<'flat'>
   const seen = seenNow(check);
   // An edit speaks of the colours as they are shown, so it goes with their count.
   const edit = (e: Edit, what: string, shut = false) => {
-    s.change((p) => withHandEdit(p, { ...e, count: seen.asked }), what);
+    const more = moreByEdit(flat, e);
+    s.change((p) => {
+      const next = withHandEdit(p, { ...e, count: seen.asked });
+      return more === 0 ? next : withDesign(next, { colours: countFor(seen, more) }, s.at.value);
+    }, what);
     if (shut) close();
   };
   const pieces = piecesOf(flats, flat.id);

@@ -22,8 +22,8 @@ export interface StageProps {
   front: Drawn | undefined;
   back: Drawn | undefined;
   brought: Drawn | undefined;
-  /** Where a colour would be lost, laid over the pin. */
-  lost: Drawn | undefined;
+  /** What is marked, laid over the pin. */
+  marked: Drawn | undefined;
   turned: boolean;
   holding: boolean;
   /** Asked-for size over the shown one. */
@@ -83,9 +83,9 @@ export function Stage(p: StageProps) {
               <Canvas shot={p.brought.shot} label="The drawing as brought" />
             </div>
           ) : null}
-          {p.front && map && p.lost ? (
-            <div class="pin lost" style={css(over(p.front, map, box, p.lost))}>
-              <Canvas shot={p.lost.shot} label="Where a colour would be lost, hatched" />
+          {p.front && map && p.marked ? (
+            <div class="pin lost" style={css(over(p.front, map, box, p.marked))}>
+              <Canvas shot={p.marked.shot} label={p.marked.view === 'changed' ? 'Where the drawing changed, outlined and hatched' : 'Where a colour would be lost, hatched'} />
             </div>
           ) : null}
           <button type="button" class="pin-touch" style={css(box)} tabIndex={p.turned || p.lining ? -1 : 0}

@@ -293,6 +293,12 @@ describe('a line by hand', () => {
     assert.match((await lines())[0], /^Erased stretch 1 [\d.]+ mm$/);
     await isNear(d, 0.3, 0.5, WHITE);
     assert.ok((await areaAt(0.3, 0.3)) > 1.9 * before, 'two panes are one');
+    const sea = await swatch('very light green');
+    await d.evaluate(() => document.querySelector('.popover .gap-note input[value=all]').click());
+    await d.click('.popover .starting-set button', 'very light green');
+    await settled(d, 2);
+    for (const y of [0.3, 0.5, 0.7]) await isNear(d, 0.3, y, sea); // and are filled as one
+    await isNear(d, 0.7, 0.3, WHITE);
   });
 });
 

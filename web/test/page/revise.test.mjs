@@ -22,7 +22,7 @@ after(async () => {
   await server?.close();
 });
 
-it('a new version keeps names and roles, says what changed, and undo brings the old one back', async () => {
+it('a new version keeps names and roles, and says what changed and what does not fit', async () => {
   await d.dropBytes(buoy(260, true), 'buoy.svg');
   await d.waitFor(() => document.querySelector('.title-block .name input')?.value === 'Buoy');
   await ready(d);
@@ -39,16 +39,48 @@ it('a new version keeps names and roles, says what changed, and undo brings the 
     input.files = data.files;
     input.dispatchEvent(new Event('change', { bubbles: true }));
   }, buoy(290, false).toString('base64'));
-  await d.waitForText('Revision 2 is on the sheet', '[role=alert]');
-  assert.match(await d.read('[role=alert]'), /% of what is drawn changed.*one thing you had set no longer fits.*the name of lamp/);
+  await d.waitForText('Version 2 is on the sheet', '[role=alert]');
+  assert.match(await d.read('[role=alert]'), /places? changed, [\d.]+ % of what is drawn; one thing you had set does not fit\..*The name of lamp: the new drawing has no such colour/);
   await ready(d);
   const colours = await d.read('#colours .flat-list');
   assert.match(colours, /hull/);
   assert.doesNotMatch(colours, /lamp/);
-  assert.match(await d.read('#drawing'), /version 1: buoy\.svg, kept.*version 2: buoy-2\.svg, on the sheet/);
+  assert.match(await d.read('#drawing .versions'), /version 1: buoy\.svg.*Put back.*version 2: buoy-2\.svg.*on the sheet/);
+  assert.match(await d.read('#drawing .differs'), /since version 1.*does not fit:.*The name of lamp/);
+});
 
-  await d.press('Control+z');
+it('what changed is marked on the pin until it is put away, and can be marked again', async () => {
+  const marks = () => d.evaluate((w) => {
+    const c = document.querySelector('.flipper .front .lost canvas');
+    if (!c) return undefined;
+    const at = (x, y) => c.getContext('2d').getImageData(Math.floor(c.width * x), Math.floor(c.height * y), w, w).data.some((v, i) => i % 4 === 3 && v > 0);
+    return { lamp: at(0.66, 0.26), still: at(0.3, 0.8) };
+  }, 24);
+  await d.waitFor(() => document.querySelector('.flipper .front .lost canvas')?.width > 100);
+  assert.deepEqual(await marks(), { lamp: true, still: false });
+  assert.match(await d.read('.head-note'), /since version 1: hatched on the pin/);
+  await d.click('.head-note button', 'Put the marks away');
+  await d.waitFor(() => !document.querySelector('.head-note') && !document.querySelector('.flipper .front .lost'));
+  await d.click('#drawing button', 'Show where');
+  await d.waitFor(() => document.querySelector('.flipper .front .lost canvas')?.width > 100);
+  assert.deepEqual(await marks(), { lamp: true, still: false });
+});
+
+it('one goes back to the older version as it was left, and forth again', async () => {
+  await rename('blue', 'sea');
+  await d.click('#drawing .versions button', 'Put back');
+  await d.waitForText('Version 1 is back on the sheet as you left it', '[role=alert]');
+  await ready(d);
+  const first = await d.read('#colours .flat-list');
+  assert.match(first, /lamp/);
+  assert.doesNotMatch(first, /sea/, 'that was set on the second');
+  await d.click('#drawing .versions button', 'Put back');
+  await d.waitForText('sea', '#colours .flat-list');
+  assert.match(await d.read('#drawing .versions'), /version 1: buoy\.svg.*Put back.*version 2: buoy-2\.svg.*on the sheet/);
+  for (let i = 0; i < 4; i++) await d.click('button', 'Undo'); // forth, back, the name, the new version
   await d.waitForText('lamp', '#colours .flat-list');
+  assert.equal(await d.count('#drawing .versions'), 0);
+  assert.equal(await d.count('.head-note'), 0, 'with one version nothing is compared');
 });
 
 /** Renames the colour whose plain name holds a word. */
