@@ -161,6 +161,35 @@ func TestSymmetricArtGetsSymmetricPosts(t *testing.T) {
 	}
 }
 
+// One post stands above the centre of mass by a stated height wherever a
+// hidden clutch allows that near the line of balance.
+func TestOnePostStandsHighWhereTheShapeAllows(t *testing.T) {
+	allowed := 0
+	for _, s := range cabinet() {
+		b, a := advise(t, s, 1)
+		z, err := ShapeOf(b.Sep, b.Outline)
+		require.NoError(t, err)
+		p := z.at(b.Scale)
+		high := false
+		for y := range p.h {
+			for x := range p.w {
+				q := p.centre(x, y)
+				beside := 1.0
+				if p.symmetric {
+					beside = p.cell
+				}
+				high = high || math.Abs(q.x-p.CX) < beside && q.y <= p.CY-leastAbove-p.cell && p.plate.at(q) >= rubber/2+edgeMargin
+			}
+		}
+		if high {
+			allowed++
+			assert.GreaterOrEqual(t, p.CY-p.point(a.Posts[0]).y, leastAbove-p.cell, s.name)
+			assert.True(t, a.Hidden, s.name)
+		}
+	}
+	assert.Greater(t, allowed, 8)
+}
+
 func TestMirroredArtGivesMirroredPosts(t *testing.T) {
 	for _, s := range cabinet() {
 		for choice := sizing.PostCount(1); choice <= 3; choice++ {

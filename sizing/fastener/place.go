@@ -73,26 +73,57 @@ const (
 
 // one returns the best place for a single post: on the axis of a symmetric
 // part, else anywhere, and well below the centre of mass only if nothing else
-// is left.
+// is left. A clutch that stays hidden comes first, and of those one that lets
+// the post stand high enough.
 func (p *plate) one() place {
-	for _, floor := range [...]float64{p.CY + float64(lowestOne*p.high()), math.Inf(1)} {
+	if pl, ok := p.oneHidden(); ok {
+		return pl
+	}
+	for _, floor := range [...]float64{p.lowest(), math.Inf(1)} {
 		for _, f := range p.fits {
-			score := func(q point, room float64) float64 {
-				if q.y > floor {
-					return math.Inf(-1)
-				}
-				return p.oneScore(q) - f.showing(room)
-			}
-			q, ok := p.onAxis(f.room, score)
-			if !ok {
-				q, ok = p.best(f.room, score)
-			}
-			if ok {
+			if q, ok := p.oneFor(f, floor); ok {
 				return place{posts: []point{q}, clutch: f.clutch, level: true}
 			}
 		}
 	}
 	return place{posts: []point{{p.CX, p.CY}}, clutch: p.leastCover(), level: true}
+}
+
+// lowest is how far down a single post may stand.
+func (p *plate) lowest() float64 { return p.CY + float64(lowestOne*p.high()) }
+
+// oneHidden tries every clutch that hides with its margin and takes the first
+// that stands leastAbove the centre of mass, else the highest.
+func (p *plate) oneHidden() (best place, ok bool) {
+	top := math.Inf(1)
+	for _, f := range p.fits {
+		if f.room < f.clutch/2+edgeMargin {
+			continue
+		}
+		q, found := p.oneFor(f, p.lowest())
+		if !found || q.y >= top {
+			continue
+		}
+		best, top, ok = place{posts: []point{q}, clutch: f.clutch, level: true}, q.y, true
+		if q.y <= p.CY-leastAbove {
+			break
+		}
+	}
+	return best, ok
+}
+
+// oneFor is the best place for a fitting above a floor.
+func (p *plate) oneFor(f fitting, floor float64) (point, bool) {
+	score := func(q point, room float64) float64 {
+		if q.y > floor {
+			return math.Inf(-1)
+		}
+		return p.oneScore(q) - f.showing(room)
+	}
+	if q, ok := p.onAxis(f.room, score); ok {
+		return q, true
+	}
+	return p.best(f.room, score)
 }
 
 // showing is what a clutch that shows costs a place.
@@ -146,9 +177,32 @@ func (p *plate) onAxis(room float64, score func(point, float64) float64) (q poin
 // level ones for the line to be better: on a tall narrow piece (this tool's choice).
 const tallBy = 2.0
 
+// hiddenSpread is the share of its distance that a pair may give up so that its
+// clutches are hidden, if only just (this tool's choice).
+const hiddenSpread = 0.7
+
 // two returns the best places for two posts, the left or upper one first: level
-// if they can be, in a line on a piece too narrow for that.
+// if they can be, in a line on a piece too narrow for that. Clutches that show
+// are brought in to where the edge just hides them, if the pair stays wide.
 func (p *plate) two() place {
+	pl := p.pair()
+	least := p.leastCover()
+	just := fitting{room: least / 2, apart: least + between, clutch: least}
+	if min(p.at(pl.posts[0]), p.at(pl.posts[1])) >= just.room {
+		return pl
+	}
+	in, ok := p.linePair(just)
+	if pl.level {
+		in, ok = p.levelPair(just)
+	}
+	if ok && spread(in) >= hiddenSpread*spread(pl) && in.posts[0].y <= max(p.CY, pl.posts[0].y) {
+		return in
+	}
+	return pl
+}
+
+// pair is the best pair by the fittings, in their order.
+func (p *plate) pair() place {
 	for i, f := range p.fits {
 		level, lok := p.levelPair(f)
 		if lok && p.high() <= p.wide() {
