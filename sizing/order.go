@@ -74,6 +74,7 @@ type Design struct {
 	Colours   int           `json:"colours"`  // enamels asked for, 1..12
 	Edits     []reduce.Edit `json:"edits"`
 	Recipes   []Recipe      `json:"recipes"`
+	Parts     Parts         `json:"parts,omitempty,omitzero"`
 	Size      Size          `json:"size"`
 	Making    Making        `json:"making"`
 	Fill      Fill          `json:"fill"`

@@ -137,6 +137,33 @@ export interface DrawingRef {
   set?: SetOn;
 }
 
+/** PartsChoice is what the person says of a pin that is in more than one part. */
+export type PartsChoice = "" | "dangle";
+
+/** Eye is a hole that a ring goes through. */
+export interface Eye {
+  /** At is its middle, in shares (0..1) of the drawing's width and height. */
+  at: [number, number];
+  /** Drawn is true of a hole that the drawing has; others are added, with metal round them. */
+  drawn?: boolean;
+}
+
+/** Join is one place at which a part hangs from another. */
+export interface Join {
+  upper: Eye;
+  lower: Eye;
+  /** Ring is the outer diameter of the jump ring at either end; 0 for the usual. */
+  ring?: MM;
+  /** Links of chain between the rings; 0 when one ring alone joins the two. */
+  links: number;
+}
+
+/** Parts says how the parts of a pin hang together. */
+export interface Parts {
+  choice: PartsChoice;
+  joins?: Join[];
+}
+
 /** SizeBy says which measure of the outline a size is. */
 export type SizeBy = "width" | "height" | "longest" | "mean";
 
@@ -276,6 +303,7 @@ export interface Design {
   colours: number;
   edits: Edit[];
   recipes: Recipe[];
+  parts?: Parts;
   size: Size;
   making: Making;
   fill: Fill;

@@ -2,6 +2,7 @@
 // the pin, for one who draws.
 import type { Finding, Flat } from '../engine/wire.gen';
 import { mm, mm2 } from './length';
+import { OUTLINE_KINDS, outlineWords } from './outline';
 
 const OUTSIDE = -2;
 
@@ -20,6 +21,7 @@ const KIND_WORDS: Record<Finding['kind'], string> = {
   'solid-metal': 'Large bare metal',
   'small-lettering': 'Lettering too small',
   'small-cut-out': 'Cut-out too small',
+  ...OUTLINE_KINDS,
 };
 
 /** The flats of a finding: the one it lies in, and the one beyond its border. */
@@ -34,6 +36,9 @@ export function kindWords(f: Finding): string {
   if (f.kind === 'gap' && f.other === OUTSIDE) return 'Gap in the outer edge';
   if (f.kind === 'pinhole' && f.count > 1) return 'Pinholes in the metal';
   if (f.kind === 'metal-island' && f.count > 1) return 'Specks of metal';
+  if (f.kind === 'loose-part' && f.count > 1) return 'Specks stand alone';
+  if (f.kind === 'loose-part' && f.verdict === 'holds') return 'A part hangs';
+  if (f.kind === 'sharp-tip' && f.verdict === 'holds') return 'Pointed tip';
   const word = KIND_WORDS[f.kind];
   return f.verdict === 'cannot-tell' ? unsure(word) : word;
 }
@@ -43,6 +48,8 @@ function unsure(word: string): string {
 }
 
 export function measuredWords(f: Finding): string {
+  const outline = outlineWords(f);
+  if (outline) return outline.measured(f);
   switch (f.kind) {
     case 'no-line':
     case 'no-edge':
@@ -77,6 +84,8 @@ export function meaningWords(f: Finding, { flat, other }: Sides): string {
   if (f.verdict === 'cannot-tell') {
     return `The drawing is too coarse to say. Bring one of at least ${f.needPx} px on its long side.`;
   }
+  const outline = outlineWords(f);
+  if (outline) return outline.meaning(f);
   switch (f.kind) {
     case 'thin-line':
       return 'A wall this thin may break off in the die or vanish under polish. Make the pin larger, or draw the line thicker.';
