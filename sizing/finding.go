@@ -98,6 +98,15 @@ const (
 	LongArm Kind = "long-arm"
 )
 
+// Missing says whether a kind tells of metal that is not there: no size mends it.
+func (k Kind) Missing() bool {
+	switch k {
+	case NoLine, NoEdge, Gap, OpenArea:
+		return true
+	}
+	return false
+}
+
 // Outside stands in Finding.Other for what is no part of the pin.
 const Outside reduce.FlatID = -2
 

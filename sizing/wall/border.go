@@ -13,12 +13,16 @@ func sqrt(x float64) float64 { return math.Sqrt(x) }
 // border is where two enamels touch, or an enamel and what lies outside, with
 // no metal between: all stretches of one pair of parts.
 type border struct {
-	a, b   int32 // parts, a < b; b is -1 for what lies outside
-	length float64
-	x, y   float64 // middle of the longest stretch
-	box    [4]float64
-	path   []float32 // of the longest stretch
-	points []int32   // corners of pixels, as indices into a raster of w+1 by h+1
+	a, b   int32   // parts, a < b; b is -1 for what lies outside
+	length float64 // of all stretches
+	points []int32 // corners of pixels, as indices into a raster of w+1 by h+1
+
+	// Of the stretches that are no gap in a line:
+	bare  float64
+	count int     // of borders summed up in this one
+	x, y  float64 // middle of the longest
+	path  []float32
+	box   [4]float64
 }
 
 // borders walks over every corner where pixels meet and notes which enamels
@@ -37,7 +41,7 @@ func (m *Measured) borders() {
 		above = below
 	}
 	all := b.all()
-	traceBorders(all, w, h)
+	m.trace(all)
 	for i := range all {
 		if all[i].b < 0 {
 			m.open = append(m.open, all[i])
@@ -149,14 +153,12 @@ func partOf(r *mask.Run) int32 {
 func (b *bordering) add(x, y int, pair [2]int32, length float64) {
 	if b.last == nil || b.key != pair {
 		if b.found[pair] == nil {
-			b.found[pair] = &border{a: pair[0], b: pair[1], box: [4]float64{math.MaxFloat64, math.MaxFloat64, 0, 0}}
+			b.found[pair] = &border{a: pair[0], b: pair[1], count: 1, box: [4]float64{math.MaxFloat64, math.MaxFloat64, 0, 0}}
 		}
 		b.last, b.key = b.found[pair], pair
 	}
 	t := b.last
 	t.length += length
-	fx, fy := float64(x), float64(y)
-	t.box = [4]float64{lesser(t.box[0], fx), lesser(t.box[1], fy), greater(t.box[2], fx), greater(t.box[3], fy)}
 	t.points = append(t.points, int32(y*(b.m.v.w+1)+x))
 }
 
@@ -170,64 +172,4 @@ func (b *bordering) all() []border {
 		return cmp.Or(cmp.Compare(p.a, q.a), cmp.Compare(p.b, q.b))
 	})
 	return all
-}
-
-// traceBorders draws the longest stretch of each border as one stroke.
-func traceBorders(all []border, w, h int) {
-	if len(all) == 0 {
-		return
-	}
-	var points []point
-	for k := range all {
-		for _, c := range all[k].points {
-			points = append(points, point{x: c % int32(w+1), y: c / int32(w+1), part: int32(k)})
-		}
-		all[k].points = nil
-	}
-	g := newGraph(points, w+1, h+1)
-	in := make([]bool, len(points))
-	for i := range in {
-		in[i] = true
-	}
-	longest := make([]piece, len(all))
-	for _, p := range g.pieces(in) {
-		k := g.points[p[0]].part
-		if len(p) > len(longest[k]) {
-			longest[k] = p
-		}
-	}
-	walk := newWalker(&g)
-	for k, p := range longest {
-		all[k].path = walk.tour(p, nil, twigPx)
-		for i := range all[k].path {
-			all[k].path[i] -= 0.5 // corners of pixels, not centres
-		}
-		all[k].x, all[k].y = middleOf(all[k].path)
-	}
-}
-
-// twigPx is the shortest side branch, in pixels, that a stroke goes out for.
-const twigPx = 4
-
-// middleOf returns the point half way along a stroke.
-func middleOf(path []float32) (x, y float64) {
-	total := 0.0
-	for i := 2; i < len(path); i += 2 {
-		total += stretch(path, i)
-	}
-	half := total / 2
-	for i := 2; i < len(path); i += 2 {
-		d := stretch(path, i)
-		if d >= half && d > 0 {
-			t := half / d
-			return float64(path[i-2]) + t*float64(path[i]-path[i-2]), float64(path[i-1]) + t*float64(path[i+1]-path[i-1])
-		}
-		half -= d
-	}
-	return float64(path[0]), float64(path[1])
-}
-
-func stretch(path []float32, i int) float64 {
-	dx, dy := float64(path[i]-path[i-2]), float64(path[i+1]-path[i-1])
-	return math.Sqrt(dx*dx + dy*dy)
 }

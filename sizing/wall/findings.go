@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
@@ -53,15 +52,20 @@ func (m *Measured) Findings(scale unit.PxPerMM, l sizing.Limits) []sizing.Findin
 	if !(scale > 0) {
 		return nil
 	}
-	found := m.smallAreas(scale, l)
-	small := map[int32]bool{}
-	for _, k := range m.tooSmall(scale, l) {
-		small[k] = true
-	}
-	found = append(found, m.narrow(scale, l, small)...)
+	found := m.sized(scale, l)
 	found = append(found, m.missing(scale, l)...)
+	found = append(found, m.bays(scale, l)...)
+	found = append(found, m.solids(scale, l)...)
 	slices.SortStableFunc(found, worse)
 	return found
+}
+
+// sized returns the trouble spots that a larger size mends, and the notes on
+// ends and corners. What is too small as a whole is told once.
+func (m *Measured) sized(scale unit.PxPerMM, l sizing.Limits) []sizing.Finding {
+	gone := make([]bool, len(m.parts.Label))
+	found := m.tiny(scale, l, gone)
+	return append(found, m.narrow(scale, l, gone)...)
 }
 
 // worse orders findings: what fails, what cannot be told, what is only noted; metal that is
@@ -77,12 +81,20 @@ func worse(a, b sizing.Finding) int {
 		return 2
 	}
 	missing := func(f sizing.Finding) int {
-		if f.Kind == sizing.NoEdge || f.Kind == sizing.NoLine {
+		switch {
+		case f.Kind.Missing():
 			return 0
+		case f.Kind == sizing.RoundedCorners:
+			return 2
 		}
 		return 1
 	}
-	share := func(f sizing.Finding) float64 { return math.Round(10 * float64(f.Thinnest/f.Limit)) }
+	share := func(f sizing.Finding) float64 {
+		if f.Limit <= 0 {
+			return 0
+		}
+		return math.Round(10 * float64(f.Thinnest/f.Limit))
+	}
 	return cmp.Or(
 		cmp.Compare(unsure(a), unsure(b)),
 		cmp.Compare(missing(a), missing(b)),
@@ -91,48 +103,75 @@ func worse(a, b sizing.Finding) int {
 	)
 }
 
-// narrow finds what is thinner than its limit: lines, rims and areas.
-func (m *Measured) narrow(scale unit.PxPerMM, l sizing.Limits, small map[int32]bool) []sizing.Finding {
+// narrow finds what is thinner than its limit: lines, rims and areas, but for
+// the parts that are gone.
+func (m *Measured) narrow(scale unit.PxPerMM, l sizing.Limits, gone []bool) []sizing.Finding {
 	limits := limitsOf(l)
-	var under [groups]float32
-	for g, mm := range limits {
-		under[g] = float32(threshold(mm.Px(scale), m.shaky))
-	}
+	under := m.under(limits, scale)
 	in := make([]bool, len(m.lines.points))
 	for i := range m.lines.points {
 		p := &m.lines.points[i]
-		in[i] = p.bad < under[p.group] && !(p.group == areaGroup && small[p.part])
+		in[i] = p.bad < under[p.group] && !gone[p.part]
 	}
 	walk := newWalker(&m.lines)
-	var found []spot
+	var thin, fading []spot
 	for _, p := range m.lines.pieces(in) {
-		found = append(found, m.spotOf(p, walk))
-	}
-	found = m.mergeNear(found, limits, scale, walk)
-	out := make([]sizing.Finding, 0, len(found))
-	for i := range found {
-		g := m.lines.points[found[i].all[0]].group
-		if f := m.report(&found[i], walk, limits[g], under[g], scale); f.Verdict != sizing.Holds || f.Kind == sizing.FadesOut {
-			out = append(out, f)
+		if s := m.spotOf(p, walk); m.fades(p, under[s.group]) {
+			fading = append(fading, s)
+		} else {
+			thin = append(thin, s)
 		}
 	}
-	return out
+	var found []sizing.Finding
+	for _, s := range m.mergeNear(thin, limits, scale, walk) {
+		if f := m.report(&s, walk, limits[s.group], scale); f.Verdict != sizing.Holds {
+			found = append(found, f)
+		}
+	}
+	found = append(found, m.fadingEnds(fading, in, walk, limits, scale)...)
+	if f, some := m.corners(in, gone, walk, limits, scale); some {
+		found = append(found, f)
+	}
+	return found
+}
+
+// under returns the widths in pixels below which places are looked at.
+func (m *Measured) under(limits [groups]unit.MM, scale unit.PxPerMM) (under [groups]float32) {
+	for g, mm := range limits {
+		under[g] = float32(threshold(mm.Px(scale), m.shaky))
+	}
+	return under
 }
 
 // report puts a spot into millimetres.
-func (m *Measured) report(s *spot, walk *walker, limit unit.MM, under float32, scale unit.PxPerMM) sizing.Finding {
+func (m *Measured) report(s *spot, walk *walker, limit unit.MM, scale unit.PxPerMM) sizing.Finding {
+	f, surest := m.describe(s, walk, limit, scale)
+	if s.group == areaGroup {
+		f.Kind = sizing.NarrowArea
+	}
+	m.judge(&f, scale, f.Error.Px(scale))
+	if f.Verdict == sizing.Fails && float64(surest) >= limit.Px(scale)-softError {
+		// Thin somewhere, but not for long enough to be sure on this raster.
+		f.Verdict, f.NeedPx = sizing.CannotTell, m.needPx(scale, limit, f.Error.Px(scale))
+	}
+	return f
+}
+
+// describe measures a spot; surest is the least limit, in px, at which some of
+// it is more than a fading end.
+func (m *Measured) describe(s *spot, walk *walker, limit unit.MM, scale unit.PxPerMM) (f sizing.Finding, surest float32) {
 	points := m.lines.points
 	taus := make([]float32, len(s.all))
 	worst := &points[s.all[0]]
 	soft := 0
-	fades, surest := true, never
+	surest = never
 	for k, i := range s.all {
 		p := &points[i]
 		taus[k] = p.tau
 		if p.mixed {
 			soft++
 		}
-		fades, surest = fades && p.hard >= under, min(surest, p.hard)
+		surest = min(surest, p.hard)
 		if p.tau < worst.tau || p.tau == worst.tau && (p.y < worst.y || p.y == worst.y && p.x < worst.x) {
 			worst = p
 		}
@@ -143,7 +182,7 @@ func (m *Measured) report(s *spot, walk *walker, limit unit.MM, under float32, s
 		err = softError
 	}
 	half := float64(taus[len(taus)-1]) / 2
-	f := sizing.Finding{
+	return sizing.Finding{
 		Kind: sizing.ThinLine, Flat: m.flatAt(int(worst.x), int(worst.y)), Other: sizing.Outside, Count: 1,
 		X: float64(worst.x) + 0.5, Y: float64(worst.y) + 0.5,
 		X0: float64(s.box[0]) + 0.5 - half, Y0: float64(s.box[1]) + 0.5 - half,
@@ -152,20 +191,7 @@ func (m *Measured) report(s *spot, walk *walker, limit unit.MM, under float32, s
 		Length:   scale.MM(s.length),
 		Thinnest: scale.MM(float64(taus[0])), Typical: scale.MM(float64(taus[len(taus)/2])),
 		Error: scale.MM(err), Limit: limit,
-	}
-	if s.group == areaGroup {
-		f.Kind = sizing.NarrowArea
-	}
-	m.judge(&f, scale, err)
-	switch {
-	case f.Verdict != sizing.Fails:
-	case fades:
-		f.Kind, f.Verdict = sizing.FadesOut, sizing.Holds
-	case float64(surest) >= limit.Px(scale)-softError:
-		// Thin somewhere, but not for long enough to be sure on this raster.
-		f.Verdict, f.NeedPx = sizing.CannotTell, m.needPx(scale, limit, err)
-	}
-	return f
+	}, surest
 }
 
 // judge gives the verdict and, when the raster cannot tell, the drawing that could.
@@ -181,12 +207,4 @@ func (m *Measured) judge(f *sizing.Finding, scale unit.PxPerMM, err float64) {
 func (m *Measured) needPx(scale unit.PxPerMM, limit unit.MM, err float64) int {
 	times := 4 * err / limit.Px(scale)
 	return int(math.Ceil(float64(max(m.s.W, m.s.H))*times/100)) * 100
-}
-
-func (m *Measured) flatAt(x, y int) reduce.FlatID {
-	l := m.s.Labels[y*m.s.W+x]
-	if int(l) >= len(m.s.Flats) {
-		return 0
-	}
-	return m.s.Flats[l].ID
 }

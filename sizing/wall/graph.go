@@ -63,7 +63,7 @@ func (g *graph) leap(i int32, extra map[int32][]int32) {
 			q := &g.points[k]
 			dx, dy := q.x-p.x, q.y-p.y
 			d := dx*dx + dy*dy
-			if q.class == p.class && q.part == p.part && max(dx, -dx, dy, -dy) == 2 && d < best && !g.within2(i, k) {
+			if q.class == p.class && q.part == p.part && max(dx, -dx, dy, -dy) == 2 && d < best && !g.within2(i, k) && !g.nearerEnd(i, k, d) {
 				best, pick = d, k
 			}
 		}
@@ -82,6 +82,17 @@ func (g *graph) within2(i, k int32) bool {
 		}
 	}
 	return false
+}
+
+// nearerEnd says whether i is the far end of two points alone, of which the
+// other lies nearer to k than the squared distance d.
+func (g *graph) nearerEnd(i, k, d int32) bool {
+	of := g.of(i)
+	if len(of) != 1 || len(g.of(of[0])) != 1 {
+		return false
+	}
+	dx, dy := g.points[of[0]].x-g.points[k].x, g.points[of[0]].y-g.points[k].y
+	return dx*dx+dy*dy < d
 }
 
 // link adds the neighbours of the next point: sides first, then corners.

@@ -46,6 +46,10 @@ func (e *extent) reach() float64 {
 // to a pixel.
 const spare = 1
 
+// grainPx is the length in pixels up to which what no disc covers is grain of
+// the raster, whatever the limit.
+const grainPx = 3
+
 // fades says whether a piece runs out to a point: its thinnest place is a free
 // end and it widens from there, as a wedge does, whose mean width is half its
 // greatest; a rounded point has up to three quarters. A pixel is allowed for the
@@ -58,19 +62,6 @@ func (e *extent) fades(limit float32) bool {
 // hairLimits is how many limits long a piece is at least that is no point: a
 // wedge of less than 7 degrees.
 const hairLimits = 8
-
-// fadingLimits is how many limits long a point may be that is cut short without
-// a word: filling and polishing round every sharp corner (this tool's choice;
-// it leaves wedges of more than 16 degrees unmentioned).
-const fadingLimits = 3
-
-// needs is the reach from which a piece is a finding at a limit.
-func (e *extent) needs(limit float32) float64 {
-	if e.fades(limit) {
-		return fadingLimits*float64(limit) + spare
-	}
-	return float64(limit) + spare
-}
 
 // grow lets the limit rise from 0: points join as it passes their thickness,
 // pieces join as they touch, and a piece longer than the limit is a finding
@@ -120,7 +111,7 @@ func (t *tree) add(g *graph, i int32) {
 	p := &g.points[i]
 	t.parent[i] = i
 	t.piece[i] = extent{x0: p.x, y0: p.y, x1: p.x, y1: p.y, bad: never, hard: never, n: 1, sum: p.tau, least: p.tau, tip: never}
-	if len(g.of(i)) <= 1 {
+	if g.isTip(i) {
 		t.piece[i].tip = p.tau
 	}
 	for _, n := range g.of(i) {
@@ -129,7 +120,7 @@ func (t *tree) add(g *graph, i int32) {
 		}
 	}
 	r := &t.piece[t.root(i)]
-	if r.hard == never && r.reach() >= r.needs(p.tau) {
+	if r.hard == never && r.reach() >= greater(float64(p.tau), grainPx)+spare {
 		r.bad = lesser(r.bad, p.tau)
 		if !r.fades(p.tau) {
 			r.hard = p.tau

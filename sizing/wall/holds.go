@@ -14,9 +14,10 @@ const (
 	greatestMM = 120
 )
 
-// HoldsFrom returns the smallest size at which no line and no area of the
-// drawing, as it is, fails; 0 when there is none up to 120 mm. It holds at every
-// larger size too. Ends that fade out do so at any size and do not count.
+// HoldsFrom returns the smallest size at which no line, area, cut-out or
+// lettering of the drawing, as it is, fails; 0 when there is none up to 120 mm. It
+// holds at every larger size too. Ends that fade out do so at any size, metal that
+// is missing is so at any size, and neither counts.
 func (m *Measured) HoldsFrom(box [4]float64, by sizing.SizeBy, l sizing.Limits) unit.MM {
 	lo, hi := int(math.Ceil(float64(sizing.LeastSize)*sizesPerMM)), greatestMM*sizesPerMM
 	at := func(k int) bool {
@@ -37,7 +38,7 @@ func (m *Measured) HoldsFrom(box [4]float64, by sizing.SizeBy, l sizing.Limits) 
 	return unit.MM(lo) / sizesPerMM
 }
 
-// sound says whether no line and no area fails at a scale.
+// sound says whether nothing that a size can mend fails at a scale.
 func (m *Measured) sound(scale unit.PxPerMM, l sizing.Limits) bool {
 	for g, mm := range limitsOf(l) {
 		limit := mm.Px(scale)
@@ -45,11 +46,7 @@ func (m *Measured) sound(scale unit.PxPerMM, l sizing.Limits) bool {
 			return false
 		}
 	}
-	small := map[int32]bool{}
-	for _, k := range m.tooSmall(scale, l) {
-		small[k] = true
-	}
-	for _, f := range append(m.smallAreas(scale, l), m.narrow(scale, l, small)...) {
+	for _, f := range m.sized(scale, l) {
 		if f.Verdict == sizing.Fails {
 			return false
 		}

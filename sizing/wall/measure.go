@@ -24,6 +24,10 @@ type Measured struct {
 	boxes   [][4]float64
 	touches []border
 	open    []border
+	gaps    []opening
+	rooms   []room
+	round   around
+	widest  []float32 // of each part, the width of the largest disc in it
 	// least is, for each group, the limit in px above which a place of it fails.
 	least [groups]float32
 	// shaky is how far a width may be wrong, in px.
@@ -72,6 +76,7 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 	eight[metal] = true
 	m.parts = mask.Connect(v.class, v.w, v.h, &eight)
 	m.weighParts()
+	m.lookAround()
 	if err := tell(0.2); err != nil {
 		return nil, err
 	}
@@ -79,29 +84,37 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 	if err := tell(0.5); err != nil {
 		return nil, err
 	}
-	m.lines = newGraph(m.pointsOf(ridge), v.w, v.h)
+	m.lines = newGraph(m.pointsOf(append(ridge, m.middles(ridge)...)), v.w, v.h)
 	if err := tell(0.8); err != nil {
 		return nil, err
 	}
+	m.lines.settle()
 	m.lines.thicken()
 	m.lines.grow()
 	for g := range m.least {
 		m.least[g] = m.lines.least(uint8(g))
 	}
 	m.shaky = errorOf(m.lines.points)
+	m.widestOf()
 	m.borders()
+	m.findRooms()
 	return m, tell(1)
+}
+
+// widestOf notes the width of the largest disc in each part.
+func (m *Measured) widestOf() {
+	m.widest = make([]float32, len(m.parts.Label))
+	for i := range m.lines.points {
+		p := &m.lines.points[i]
+		m.widest[p.part] = greater(m.widest[p.part], p.width)
+	}
 }
 
 // pointsOf measures the width at every centreline pixel.
 func (m *Measured) pointsOf(ridge []mask.RidgePoint) []point {
 	points := make([]point, len(ridge))
-	run := int32(0)
 	for i := range ridge {
 		r := &ridge[i]
-		for run = max(run, m.parts.Row[r.Y]); m.parts.Runs[run].X1 <= r.X; {
-			run++
-		}
 		x, y := float64(r.X), float64(r.Y)
 		a := m.v.distance(x, y, int(r.AX), int(r.AY), r.Label)
 		b := m.v.distance(x, y, int(r.BX), int(r.BY), r.Label)
@@ -109,7 +122,7 @@ func (m *Measured) pointsOf(ridge []mask.RidgePoint) []point {
 			x: r.X, y: r.Y, class: r.Label,
 			width: float32(a + b),
 			group: m.groupOf(r),
-			part:  m.parts.Runs[run].Comp,
+			part:  m.parts.At(int(r.X), int(r.Y)),
 			mixed: m.soft(r),
 		}
 	}

@@ -207,7 +207,7 @@ func TestTurningAndMirroringChangeNothing(t *testing.T) {
 		s := blobs(rnd, 140)
 		m, right, glass := measured(t, s), measured(t, turned(s)), measured(t, mirrored(s))
 		for _, f := range m.Findings(1, sevenPx) {
-			if f.Length < 3.5*f.Limit || f.Kind == sizing.FadesOut || f.Kind == sizing.NoLine || f.Kind == sizing.NoEdge {
+			if f.Length < 3.5*f.Limit || f.Kind == sizing.FadesOut || f.Kind.Missing() {
 				continue
 			}
 			n++
@@ -268,7 +268,7 @@ func TestWhatHoldsHoldsAtEveryLargerSize(t *testing.T) {
 			scale := sizing.ScaleFor(box, sizing.Size{MM: mm, By: sizing.ByLongest})
 			fails := 0
 			for _, f := range m.Findings(scale, soft) {
-				if f.Verdict == sizing.Fails && f.Kind != sizing.NoLine && f.Kind != sizing.NoEdge {
+				if f.Verdict == sizing.Fails && !f.Kind.Missing() {
 					fails++
 				}
 			}

@@ -129,11 +129,10 @@ func (c *Curve) areas(scale unit.PxPerMM, l sizing.Limits) float64 {
 		lost[part] += more
 		sum += more
 	}
-	for _, f := range c.m.smallAreas(scale, l) {
-		if f.Verdict == sizing.Fails {
-			if k := c.m.parts.At(int(f.X), int(f.Y)); k >= 0 {
-				lose(k, c.m.area[k])
-			}
+	for i, class := range c.m.parts.Label {
+		k := int32(i)
+		if c.m.v.enamel[class] && c.m.tooSmall(k, scale, l) && c.m.smallArea(k, scale, l).Verdict == sizing.Fails {
+			lose(k, c.m.area[k])
 		}
 	}
 	for _, f := range c.area[:c.failed(areaGroup, l.Area.Px(scale))] {
@@ -142,30 +141,14 @@ func (c *Curve) areas(scale unit.PxPerMM, l sizing.Limits) float64 {
 	return sum
 }
 
-// LacksFrom returns the smallest size from which metal that is not there is
-// missed: a border of colours, or of colour and outside, that is shorter than
-// the limit is no line, and at a larger size it is. built says which kinds are
-// built anyway. It returns 0 when nothing is missed up to the greatest size.
-func (m *Measured) LacksFrom(box [4]float64, by sizing.SizeBy, l sizing.Limits, built func(sizing.Kind) bool) unit.MM {
-	at := func(k int) bool {
-		scale := sizing.ScaleFor(box, sizing.Size{MM: unit.MM(k) / sizesPerMM, By: by})
-		for _, f := range m.missing(scale, l) {
-			if f.Verdict == sizing.Fails && !built(f.Kind) {
-				return true
-			}
-		}
-		return false
-	}
-	lo, hi := int(float64(sizing.LeastSize)*sizesPerMM), greatestMM*sizesPerMM
-	if !at(hi) {
-		return 0
-	}
-	for lo < hi {
-		if mid := (lo + hi) / 2; at(mid) {
-			hi = mid
-		} else {
-			lo = mid + 1
+// Lacks says whether metal is missing between colours or round them, which it
+// then is at every size; built says what is built anyway.
+func (m *Measured) Lacks(l sizing.Limits, built func(*sizing.Finding) bool) bool {
+	all := m.missing(1, l)
+	for i := range all {
+		if !built(&all[i]) {
+			return true
 		}
 	}
-	return unit.MM(lo) / sizesPerMM
+	return false
 }

@@ -8,45 +8,43 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// crumb is the area, in px2, below which a patch of enamel is no area that was
-// drawn but what a raster leaves in a sharp corner.
+// crumb is the area, in px2, below which a patch is nothing that was drawn but
+// what a raster leaves in a sharp corner.
 const crumb = 4
 
-// tooSmall returns the enamel parts below the smallest area.
-func (m *Measured) tooSmall(scale unit.PxPerMM, l sizing.Limits) []int32 {
-	var parts []int32
+// tooSmall says whether an enamel part is below the smallest area.
+func (m *Measured) tooSmall(k int32, scale unit.PxPerMM, l sizing.Limits) bool {
 	least := l.AreaSize * float64(scale) * float64(scale)
 	side := math.Sqrt(max(0, l.AreaSize)) * float64(scale)
-	under := threshold(side, m.shaky)
-	for k, c := range m.parts.Label {
-		if m.v.enamel[c] && m.area[k] >= crumb && (m.area[k] < least && side >= 4*m.shaky || math.Sqrt(max(0, m.area[k])) < under) {
-			parts = append(parts, int32(k))
-		}
-	}
-	return parts
+	area := m.area[k]
+	return area >= crumb && (area < least && side >= 4*m.shaky || math.Sqrt(max(0, area)) < threshold(side, m.shaky))
 }
 
-// smallAreas reports them; their width is the side of the square of that area.
-func (m *Measured) smallAreas(scale unit.PxPerMM, l sizing.Limits) []sizing.Finding {
-	var found []sizing.Finding
-	limit := unit.MM(math.Sqrt(max(0, l.AreaSize)))
-	for _, k := range m.tooSmall(scale, l) {
-		box := m.boxes[k]
-		x, y := m.inside(k)
-		side := scale.MM(math.Sqrt(max(0, m.area[k])))
-		f := sizing.Finding{
-			Kind: sizing.SmallArea, Flat: m.flatOf(k), Other: sizing.Outside, Count: 1, X: x, Y: y,
-			X0: box[0], Y0: box[1], X1: box[2], Y1: box[3],
-			Length:   scale.MM(math.Hypot(box[2]-box[0], box[3]-box[1])),
-			Thinnest: side, Typical: side, Error: scale.MM(m.shaky), Limit: limit,
-			Area: m.area[k] / (float64(scale) * float64(scale)),
+// smallAreas reports the enamel parts below the smallest area, and of those the
+// pinholes in metal apart.
+func (m *Measured) smallAreas(scale unit.PxPerMM, l sizing.Limits, gone []bool) (areas, pinholes []sizing.Finding) {
+	for i, c := range m.parts.Label {
+		k := int32(i)
+		if !m.v.enamel[c] || gone[k] || !m.tooSmall(k, scale, l) {
+			continue
 		}
-		m.judge(&f, scale, m.shaky)
-		if f.Verdict != sizing.Holds {
-			found = append(found, f)
+		gone[k] = true
+		side := math.Sqrt(max(0, m.area[k]))
+		if m.round.by[k] == byMetal && side < l.Line.Px(scale)-m.shaky {
+			pinholes = append(pinholes, m.whole(k, sizing.Pinhole, side, l.Line, scale))
+			continue
+		}
+		if f := m.smallArea(k, scale, l); f.Verdict != sizing.Holds {
+			areas = append(areas, f)
 		}
 	}
-	return found
+	return areas, pinholes
+}
+
+// smallArea reports one enamel part; its width is the side of the square of its
+// area.
+func (m *Measured) smallArea(k int32, scale unit.PxPerMM, l sizing.Limits) sizing.Finding {
+	return m.whole(k, sizing.SmallArea, math.Sqrt(max(0, m.area[k])), unit.MM(math.Sqrt(max(0, l.AreaSize))), scale)
 }
 
 // inside returns a point of a part: its middle, or the middle of the run of

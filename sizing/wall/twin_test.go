@@ -153,9 +153,8 @@ func TestWhatIsFoundIsWhatDiscsLeaveOver(t *testing.T) {
 			require.True(t, maybe.free[i], "%s at (%.0f,%.0f) is covered by a disc", f.Kind, f.X, f.Y)
 		}
 		for k, span := range surely.span {
-			// A point may be cut short by this much without a word; the ends of a
-			// leftover's region come on top of its centreline.
-			if span < fadingLimits*limit+3 {
+			// The ends of a leftover's region come on top of its centreline.
+			if span < limit+6 {
 				continue
 			}
 			certain++

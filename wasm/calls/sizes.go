@@ -67,8 +67,7 @@ func makings(d *sizing.Design) []wire.SizesFor {
 func (u *subject) sizesFor(r wire.SizesFor) wire.SizesFor {
 	m, by := u.base.measured, u.design.Size.By
 	holds := m.HoldsFrom(u.base.box, by, r.Limits)
-	lacks := m.LacksFrom(u.base.box, by, r.Limits, builtBy(u.design.Recipes))
-	r.Ranges, r.Says = rangesOf(holds, lacks)
+	r.Ranges, r.Says = rangesOf(holds, m.Lacks(r.Limits, builtBy(u.design.Recipes)))
 	for mm := curveFrom; mm <= curveTo; mm++ {
 		share := wall.Shares{}
 		if holds == 0 || mm < holds { // what counts as holding fails in nothing
@@ -80,30 +79,29 @@ func (u *subject) sizesFor(r wire.SizesFor) wire.SizesFor {
 }
 
 // builtBy tells which missing metal a design builds.
-func builtBy(recipes []sizing.Recipe) func(sizing.Kind) bool {
-	built := map[sizing.Kind]bool{}
+func builtBy(recipes []sizing.Recipe) func(*sizing.Finding) bool {
+	edge, lines := false, false
 	for _, r := range recipes {
-		switch r.Kind {
-		case sizing.OuterEdge:
-			built[sizing.NoEdge] = true
-		case sizing.BuildLines:
-			built[sizing.NoLine] = true
-		}
+		edge = edge || r.Kind == sizing.OuterEdge
+		lines = lines || r.Kind == sizing.BuildLines
 	}
-	return func(k sizing.Kind) bool { return built[k] }
+	return func(f *sizing.Finding) bool {
+		if f.Other == sizing.Outside {
+			return edge
+		}
+		return lines
+	}
 }
 
-// rangesOf puts the smallest size that holds, and the size from which metal is
-// missed, together; each is 0 when there is none.
-func rangesOf(holds, lacks unit.MM) ([]wire.SizeRange, string) {
-	from, to := unit.Shown(holds), unit.Shown(lacks)
+// rangesOf puts the smallest size that holds, 0 when there is none, into words;
+// where metal is missing no size holds.
+func rangesOf(holds unit.MM, lacks bool) ([]wire.SizeRange, string) {
+	from := unit.Shown(holds)
 	switch {
 	case holds == 0:
 		return []wire.SizeRange{}, "as drawn, no size up to 120 mm holds"
-	case lacks == 0:
-		return []wire.SizeRange{{From: from}}, "holds from " + from.InMM
-	case lacks <= holds:
+	case lacks:
 		return []wire.SizeRange{}, fmt.Sprintf("lines and areas hold from %s, but metal is missing between colours or round them", from.InMM)
 	}
-	return []wire.SizeRange{{From: from, To: to}}, fmt.Sprintf("holds from %s to %s; on a larger pin, missing metal shows", from.InMM, to.InMM)
+	return []wire.SizeRange{{From: from}}, "holds from " + from.InMM
 }

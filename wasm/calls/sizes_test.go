@@ -66,24 +66,21 @@ func TestWhatIfTheLimitWereAnother(t *testing.T) {
 	}
 }
 
-func TestMissingMetalEndsTheSizesThatHold(t *testing.T) {
-	from, says := rangesOf(20, 0)
+func TestMissingMetalHoldsAtNoSize(t *testing.T) {
+	from, says := rangesOf(20, false)
 	assert.Len(t, from, 1)
+	assert.Zero(t, from[0].To.MM, "there is no greatest one")
 	assert.Equal(t, "holds from 20 mm", says)
-	both, says := rangesOf(20, 45)
-	assert.Equal(t, unit.MM(45), both[0].To.MM)
-	assert.Contains(t, says, "from 20 mm to 45 mm")
-	for _, lacks := range []unit.MM{20, 5} {
-		none, says := rangesOf(20, lacks)
-		assert.Empty(t, none)
-		assert.Contains(t, says, "metal is missing")
-	}
-	none, _ := rangesOf(0, 0)
+	none, says := rangesOf(20, true)
+	assert.Empty(t, none)
+	assert.Contains(t, says, "metal is missing")
+	none, _ = rangesOf(0, false)
 	assert.NotNil(t, none)
 	assert.Empty(t, none)
 	built := builtBy([]sizing.Recipe{{Kind: sizing.BuildLines}})
-	assert.True(t, built(sizing.NoLine))
-	assert.False(t, built(sizing.NoEdge))
+	assert.True(t, built(&sizing.Finding{Kind: sizing.Gap, Other: 3}))
+	assert.False(t, built(&sizing.Finding{Kind: sizing.Gap, Other: sizing.Outside}))
+	assert.False(t, built(&sizing.Finding{Kind: sizing.NoEdge, Other: sizing.Outside}))
 }
 
 // Without metal between its colours a drawing holds nowhere until lines are built.

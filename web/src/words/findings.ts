@@ -59,7 +59,7 @@ export function measuredWords(f: Finding): string {
     case 'open-area':
       return `${mm2(f.area)} behind an opening of ${mm(f.thinnest, 2)}`;
     case 'fades-out':
-      return `its end comes out about ${mm(f.length)} shorter`;
+      return f.count > 1 ? `${f.count} points come out shorter, by up to ${mm(f.length)}` : `its end comes out about ${mm(f.length)} shorter`;
     case 'rounded-corners':
       return `${many(f, 'corner')}, ${mm2(f.area)} lost in all`;
     case 'small-area':
