@@ -158,3 +158,18 @@ func TestLostEditsSayWhy(t *testing.T) {
 		}
 	}
 }
+
+// Each version may be looked at closer in a part of its own: places go by the
+// canvas that both have.
+func TestCarryOverBetweenPartsOfACanvas(t *testing.T) {
+	first, second := revisions(t, 200)
+	first.Part, second.Part = Part{0.1, 0.2, 0.3, 0.5}, Part{0.1, 0.2, 0.3, 0.5}
+	old, now := analysed(t, first), analysed(t, second)
+	assert.Equal(t, Laid{KX: 1, KY: 1}, layOn(old, now))
+
+	now.part = Part{0.2, 0.2, 0.6, 0.8} // twice as large, and begun a tenth further right
+	l := layOn(old, now)
+	x, y := l.At(0.75, 0.5) // 0.25, 0.35 of the canvas
+	assert.InDelta(t, 0.125, x, 1e-12)
+	assert.InDelta(t, 0.25, y, 1e-12)
+}

@@ -9,6 +9,14 @@ type Part [4]float64
 // Whole is true for a part that leaves nothing out.
 func (p Part) Whole() bool { return p == Part{} || p == Part{0, 0, 1, 1} }
 
+// part is what a drawing shows of its file, in full.
+func (d *Drawing) part() Part {
+	if d.Part.Whole() {
+		return Part{0, 0, 1, 1}
+	}
+	return d.Part
+}
+
 func (p Part) w() float64 { return p[2] - p[0] }
 func (p Part) h() float64 { return p[3] - p[1] }
 
@@ -85,9 +93,6 @@ func WorkingPart(p Part, fileW, fileH, finest int) (aligned Part, w, h int) {
 
 // InFile takes a place of the working raster to the pixels of the file.
 func (d *Drawing) InFile(x, y float64) (fx, fy float64) {
-	p := d.Part
-	if p.Whole() {
-		p = Part{0, 0, 1, 1}
-	}
+	p := d.part()
 	return (p[0] + float64(p.w()*(x/float64(d.W)))) * float64(d.FileW), (p[1] + float64(p.h()*(y/float64(d.H)))) * float64(d.FileH)
 }

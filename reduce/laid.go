@@ -19,13 +19,23 @@ const sameCanvas = 0.01
 // layOn lays an old drawing on its revision: canvas on canvas when both have
 // the same proportions, else what is drawn on what is drawn.
 func layOn(old, now *Analysis) Laid {
-	was, is := float64(old.w)/float64(old.h), float64(now.w)/float64(now.h)
+	was, is := old.canvas(), now.canvas()
 	a, b := old.drawnBox(), now.drawnBox()
 	if was/is < 1+sameCanvas && is/was < 1+sameCanvas || a[2] <= a[0] || b[2] <= b[0] || a[3] <= a[1] || b[3] <= b[1] {
-		return Laid{KX: 1, KY: 1}
+		return old.part.to(now.part)
 	}
 	kx, ky := (b[2]-b[0])/(a[2]-a[0]), (b[3]-b[1])/(a[3]-a[1])
 	return Laid{X: b[0] - float64(kx*a[0]), Y: b[1] - float64(ky*a[1]), KX: kx, KY: ky}
+}
+
+// canvas is how many times as wide as high the whole file is.
+func (a *Analysis) canvas() float64 {
+	return float64(a.w) / a.part.w() / (float64(a.h) / a.part.h())
+}
+
+// to takes places in one part of a canvas to where they are in another part.
+func (p Part) to(q Part) Laid {
+	return Laid{X: (p[0] - q[0]) / q.w(), Y: (p[1] - q[1]) / q.h(), KX: p.w() / q.w(), KY: p.h() / q.h()}
 }
 
 // drawnBox is the box of all that is not background, in shares of the canvas.

@@ -10,6 +10,7 @@ import (
 // relabelling of it. Use it from one goroutine at a time.
 type Analysis struct {
 	w, h   int
+	part   Part     // what the raster shows of the canvas
 	pix    []uint32 // as seen, laid on the ground
 	leaves []leaf   // by falling area
 	f      fates
@@ -40,7 +41,7 @@ func Analyse(d *Drawing, g *Ground, p Progress) (*Analysis, error) {
 	if err := tell(0.3, "looking for colours"); err != nil {
 		return nil, err
 	}
-	a := &Analysis{w: d.W, h: d.H, pix: s.seen}
+	a := &Analysis{w: d.W, h: d.H, part: d.part(), pix: s.seen}
 	label, leaves := s.flats()
 	if err := tell(0.5, "following edges"); err != nil {
 		return nil, err
