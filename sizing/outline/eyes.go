@@ -1,0 +1,276 @@
+package outline
+
+import (
+	"math"
+
+	"badgewright/sizing"
+	"badgewright/sizing/unit"
+)
+
+// eyeNear is within how many of its widths from where two parts come nearest a
+// drawn hole is taken for an eye to hang them by.
+const eyeNear = 1.5
+
+// drawnEyes finds the holes by which two parts were drawn to hang: one in each,
+// near where the parts come nearest.
+func (m *Measured) drawnEyes(w *way) (from, to int32, ok bool) {
+	from = m.eyeBy(w.from, w.ends[0], w.ends[1])
+	to = m.eyeBy(w.to, w.ends[2], w.ends[3])
+	return from, to, from >= 0 && to >= 0
+}
+
+func (m *Measured) eyeBy(part int32, x, y float64) int32 {
+	best, pick := math.MaxFloat64, int32(-1)
+	for k := range m.holes {
+		h := &m.holes[k]
+		if h.Part != part {
+			continue
+		}
+		far := length(h.DiscX-x, h.DiscY-y) - h.Across/2
+		if far <= eyeNear*h.Across && far < best {
+			best, pick = far, int32(k)
+		}
+	}
+	return pick
+}
+
+// Joins proposes how the parts hang from each other: by holes that were drawn
+// for it, or by eyes added where there is room. ok is false when some part finds
+// no place for an eye.
+func (m *Measured) Joins(at At) (joins []sizing.Join, ok bool) {
+	ok = true
+	for i := range m.ways {
+		w := &m.ways[i]
+		if m.parts[w.to].Area < at.px2(speckMM2) {
+			continue
+		}
+		j, fits := m.join(w, &at)
+		if !fits {
+			ok = false
+			continue
+		}
+		joins = append(joins, j)
+	}
+	return joins, ok
+}
+
+func (m *Measured) join(w *way, at *At) (sizing.Join, bool) {
+	upper, lower := w.from, w.to
+	if m.parts[lower].Y < m.parts[upper].Y {
+		upper, lower = lower, upper
+	}
+	j := sizing.Join{Links: sizing.UsualLinks}
+	if a, b, ok := m.drawnEyes(w); ok {
+		if upper != w.from {
+			a, b = b, a
+		}
+		j.Upper, j.Lower = m.drawn(a), m.drawn(b)
+		return j, true
+	}
+	// A part hangs straight from a point above its centre.
+	x := m.parts[lower].X
+	p, okUp := m.place(upper, lower, x, 1, at)
+	q, okLow := m.place(lower, upper, x, -1, at)
+	j.Upper, j.Lower = m.added(p), m.added(q)
+	return j, okUp && okLow
+}
+
+func (m *Measured) drawn(hole int32) sizing.Eye {
+	h := &m.holes[hole]
+	return sizing.Eye{At: m.share(h.DiscX, h.DiscY), Drawn: true}
+}
+
+func (m *Measured) added(p [2]float64) sizing.Eye { return sizing.Eye{At: m.share(p[0], p[1])} }
+
+func (m *Measured) share(x, y float64) [2]float64 {
+	return [2]float64{x / float64(m.v.w), y / float64(m.v.h)}
+}
+
+const (
+	// proud is how far the hole of an ear stands off the outline it is added to, as
+	// a share of the metal round it: all of the drawing stays, and the ear still
+	// has a wide foot.
+	proud = 0.25
+	// leanMM is how far from straight below or above a part may hang before
+	// another way to make its eye is tried first (this tool's choice).
+	leanMM unit.MM = 2
+)
+
+// place finds room for an eye of a part, at its lower side (down 1) or upper
+// (down -1), as near to column x as may be: as an ear on the outline, round the
+// very end of it, or as a hole inside; near that column by any of the three,
+// then farther off.
+func (m *Measured) place(part, other int32, x, down float64, at *At) (p [2]float64, ok bool) {
+	r := at.Limits.Eye.Px(at.Scale) / 2
+	rim := at.Limits.EyeRim.Px(at.Scale)
+	b := &m.parts[part]
+	lean, wide := leanMM.Px(at.Scale), b.X1-b.X0
+	for _, reach := range [2]float64{min(lean, wide), wide} {
+		for _, off := range [3]float64{r + proud*rim, 0, -(r + rim)} {
+			if p, ok = m.placeAlong(part, other, x, down, reach, off, at); ok {
+				return p, true
+			}
+		}
+	}
+	return p, false
+}
+
+// placeAlong tries places off the edge of a part, from a column outward.
+func (m *Measured) placeAlong(part, other int32, x, down, reach, off float64, at *At) (p [2]float64, ok bool) {
+	r, rim := at.Limits.Eye.Px(at.Scale)/2, at.Limits.EyeRim.Px(at.Scale)
+	for far := 0.0; far <= reach; far += max(1, rim/4) {
+		for _, px := range [2]float64{x - far, x + far} {
+			y, hit := m.edgeIn(part, other, px, down)
+			if !hit {
+				continue
+			}
+			p = [2]float64{px, y + float64(down*off)}
+			if m.fits(p, r, rim, part, other, off >= 0, at) {
+				return p, true
+			}
+		}
+	}
+	return p, false
+}
+
+// edgeIn returns where a part ends in a column, at its lower or upper side, as
+// seen from the middle of the other part.
+func (m *Measured) edgeIn(part, other int32, x, down float64) (y float64, hit bool) {
+	b, o := &m.parts[part], &m.parts[other]
+	px := int(x)
+	if px < int(b.X0) || px >= int(b.X1) {
+		return 0, false
+	}
+	from, to, by := max(int(b.Y0), int(o.Y)), int(b.Y1), 1
+	if down > 0 {
+		from, to, by = min(int(b.Y1)-1, int(o.Y)), int(b.Y0)-1, -1
+	}
+	for row := from; row != to && (to-row)*by > 0; row += by {
+		if m.v.at(px, row) != solid || m.partOf[m.comps.At(px, row)] != part {
+			continue
+		}
+		if down > 0 {
+			row++
+		}
+		return float64(row), row != from || row == int(b.Y0) || row == int(b.Y1)
+	}
+	return 0, false
+}
+
+// fits says whether a hole of radius r with metal rim round it can be put at a
+// place: clear of the other part and of holes, and, for an ear, on enough of
+// its own part to hold as a bridge does; inside, with metal all round.
+func (m *Measured) fits(p [2]float64, r, rim float64, part, other int32, ear bool, at *At) bool {
+	if p[0] < 0 || p[1] < 0 || p[0] >= float64(m.v.w) || p[1] >= float64(m.v.h) {
+		return false
+	}
+	const steps = 72
+	out := r + rim
+	foot := 0
+	for k := range steps {
+		sin, cos := math.Sincos(2 * math.Pi * float64(k) / steps)
+		for _, far := range [2]float64{r, out} {
+			x, y := int(math.Floor(p[0]+float64(cos*far))), int(math.Floor(p[1]+float64(sin*far)))
+			if m.holeAt(x, y) >= 0 {
+				return false
+			}
+			on := m.v.at(x, y) == solid
+			switch {
+			case on && m.partOf[m.comps.At(x, y)] != part:
+				return false
+			case on && far == out:
+				foot++
+			}
+		}
+	}
+	if !ear {
+		return foot == steps
+	}
+	return 2*math.Pi*out*float64(foot)/steps >= at.Limits.Bridge.Px(at.Scale) && !m.nearer(p, out, other)
+}
+
+// nearer says whether a part comes within a distance of a place.
+func (m *Measured) nearer(p [2]float64, far float64, part int32) bool {
+	for y := int(p[1] - far - 1); y <= int(p[1]+far+1); y++ {
+		for x := int(p[0] - far - 1); x <= int(p[0]+far+1); x++ {
+			if m.v.at(x, y) == solid && m.partOf[m.comps.At(x, y)] == part && length(float64(x)+0.5-p[0], float64(y)+0.5-p[1]) < far+1 {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// eyeAt returns the hole at a place given in shares, or near it; -1 for none.
+func (m *Measured) eyeAt(e *sizing.Eye) int32 {
+	x, y := e.At[0]*float64(m.v.w), e.At[1]*float64(m.v.h)
+	if k := m.holeAt(int(x), int(y)); k >= 0 {
+		return k
+	}
+	for k := range m.holes {
+		if h := &m.holes[k]; length(h.DiscX-x, h.DiscY-y) <= h.Across/2 {
+			return int32(k)
+		}
+	}
+	return -1
+}
+
+// hung says which parts hang from others as the person chose.
+func (m *Measured) hung(p sizing.Parts) map[int32]bool {
+	all := map[int32]bool{}
+	if p.Choice != sizing.PartsDangle {
+		return all
+	}
+	for i := range p.Joins {
+		a, b := m.eyeAt(&p.Joins[i].Upper), m.eyeAt(&p.Joins[i].Lower)
+		if a >= 0 && b >= 0 && m.holes[a].Part != m.holes[b].Part {
+			all[m.holes[a].Part], all[m.holes[b].Part] = true, true
+		}
+	}
+	return all
+}
+
+// weakEyes finds the eyes of a dangle with too little metal round them, and
+// those that are no hole at all.
+func (m *Measured) weakEyes(at *At) []sizing.Finding {
+	var found []sizing.Finding
+	if at.Parts.Choice != sizing.PartsDangle {
+		return nil
+	}
+	done := map[int32]bool{}
+	for i := range at.Parts.Joins {
+		for _, e := range []*sizing.Eye{&at.Parts.Joins[i].Upper, &at.Parts.Joins[i].Lower} {
+			k := m.eyeAt(e)
+			if k >= 0 && done[k] {
+				continue
+			}
+			done[k] = true
+			if f := m.weakEye(e, k, at); f.Verdict != sizing.Holds {
+				found = append(found, f)
+			}
+		}
+	}
+	return found
+}
+
+func (m *Measured) weakEye(e *sizing.Eye, hole int32, at *At) sizing.Finding {
+	x, y := e.At[0]*float64(m.v.w), e.At[1]*float64(m.v.h)
+	f := sizing.Finding{
+		Kind: sizing.WeakEye, Flat: m.flatNear(x, y), Other: sizing.Outside, Count: 1, X: x, Y: y, X0: x, Y0: y, X1: x, Y1: y,
+		Error: at.Scale.MM(m.shaky), Limit: at.Limits.EyeRim,
+	}
+	if hole < 0 {
+		f.Verdict = sizing.Fails
+		return f
+	}
+	h := &m.holes[hole]
+	out := h.Rim
+	f.X, f.Y, f.X0, f.Y0, f.X1, f.Y1 = h.DiscX, h.DiscY, h.X0-out, h.Y0-out, h.X1+out, h.Y1+out
+	f.Thinnest, f.Typical, f.Flat = at.Scale.MM(h.Rim), at.Scale.MM(h.Across), m.v.s.Flats[h.side].ID
+	if h.Rim == 0 { // in metal so wide that no way across it was measured
+		f.Verdict = sizing.Holds
+		return f
+	}
+	m.judge(&f, at.Scale, m.shaky)
+	return f
+}
