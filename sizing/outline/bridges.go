@@ -46,7 +46,6 @@ type thinning struct {
 	under float64 // px
 	rim   float64 // px, round a hole for a ring
 	thin  []bool
-	shore []bool // markedly wider, or next to what is
 	eye   []bool // of each hole, whether it is one for a ring
 	free  bool   // whether the piece last looked at ends freely
 }

@@ -53,7 +53,6 @@ func join(s ...shape) shape {
 }
 
 func (s shape) less(o shape) shape { return func(x, y float64) bool { return s(x, y) && !o(x, y) } }
-func (s shape) mirrored() shape    { return func(x, y float64) bool { return s(-x, y) } }
 func (s shape) turned(degrees float64) shape {
 	sin, cos := math.Sincos(-degrees * math.Pi / 180)
 	return func(x, y float64) bool { return s(x*cos-y*sin, x*sin+y*cos) }

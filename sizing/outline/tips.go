@@ -55,25 +55,26 @@ func (m *Measured) away(i int32) (dx, dy float64) {
 	return 0, 0
 }
 
+// flankMM is how far behind a tip its sides are looked at, from flankFrom to
+// flankTo of it, and flankPx the least of it on a raster.
 const (
-	// flankMM is how far behind a tip its sides are looked at, and flankPx the
-	// least of it on a raster.
 	flankMM   unit.MM = 1
-	flankPx           = 16
-	flankFrom         = 0.5
-	flankTo           = 1.25
+	flankPx   float64 = 16
+	flankFrom float64 = 0.5
+	flankTo   float64 = 1.25
+)
+
+const (
 	// sharpDegrees is the most that the sides of a tip enclose; what is blunter
 	// is a corner, which pricks nobody. The angle is known to about
 	// degreesError.
 	sharpDegrees = 60
 	degreesError = 3
+	// taperDegrees is the least that they enclose: those of a bar enclose none.
+	taperDegrees = 10
 	// bluntEnd is by how many degrees the sides must open wider at the very end to
 	// be taken for a blunt one.
 	bluntEnd = 20
-	// bluntMM is the radius from which an end is no point, however slender, and
-	// taperDegrees the least that its sides enclose: those of a bar enclose none.
-	bluntMM      unit.MM = 0.4
-	taperDegrees         = 10
 	// grainPx is how far a tip stands out of the disc behind it, at least: less is
 	// the grain of the raster.
 	grainPx = 3
@@ -81,6 +82,9 @@ const (
 	// read off where the sides point to.
 	tipError = 2
 )
+
+// bluntMM is the radius from which an end is no point, however slender.
+const bluntMM unit.MM = 0.4
 
 // shape returns what the sides of a tip enclose, in degrees, and the radius it
 // is rounded to, in pixels. Along the middle line of a rounded wedge the
