@@ -133,6 +133,9 @@ func parseDecimal(t string) (float64, error) {
 // InMM prints a length in mm with at most the decimals given: "32 mm".
 func InMM(m MM, decimals int) string { return trimmed(float64(m), decimals) + " mm" }
 
+// InMM2 prints an area in mm2 with at most the decimals given: "0.25 mm²".
+func InMM2(mm2 float64, decimals int) string { return trimmed(mm2, decimals) + " mm²" }
+
 // InInches prints a length in inches with two decimals: "1.26 in".
 func InInches(m MM) string { return strconv.FormatFloat(m.Inches(), 'f', 2, 64) + " in" }
 

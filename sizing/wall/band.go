@@ -124,10 +124,13 @@ func (b *Builder) alongSeams(reach float64) []inBand {
 	return b.seam.within(reach, b.findSeams)
 }
 
-func (b *Builder) findSeams(reach int) (list []inBand) {
-	v := b.v
+func (b *Builder) findSeams(reach int) []inBand { return b.v.alongSites(b.v.seams(), reach) }
+
+// alongSites returns the pixels of two enamels within reach of those of them
+// that lie beside the other.
+func (v *view) alongSites(site []bool, reach int) (list []inBand) {
 	lines := newEdges(v, &v.enamel)
-	for _, n := range mask.SitesWithin(v.seams(), v.w, v.h, reach) {
+	for _, n := range mask.SitesWithin(site, v.w, v.h, reach) {
 		sx, sy := int(n.SX), int(n.SY)
 		i := int(n.Y)*v.w + int(n.X)
 		if !v.enamel[v.class[i]] {

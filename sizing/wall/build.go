@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"badgewright/reduce"
+	"badgewright/reduce/mask"
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
@@ -13,10 +14,11 @@ import (
 // Builder adds metal to a flat drawing by recipe, at any size. What does not
 // depend on the size is kept once a recipe has asked for it.
 type Builder struct {
-	base *reduce.Separation
-	v    *view
-	rim  band // along the outline where the art has no metal there
-	seam band // along the borders between two enamels
+	base  *reduce.Separation
+	v     *view
+	rim   band             // along the outline where the art has no metal there
+	seam  band             // along the borders between two enamels
+	parts *mask.Components // of the drawing, once a repair has asked for them
 }
 
 // NewBuilder prepares a base separation, which is not changed.
@@ -38,21 +40,36 @@ func (b *Builder) Apply(recipes []sizing.Recipe, scale unit.PxPerMM, l sizing.Li
 		return nil, err
 	}
 	s.Built = make([]bool, len(s.Labels))
+	return s, b.apply(s, label, recipes, scale, l)
+}
+
+// Add applies further recipes to what Apply returned, in place.
+func (b *Builder) Add(s *reduce.Separation, recipes []sizing.Recipe, scale unit.PxPerMM, l sizing.Limits) error {
+	label, err := metalOf(s)
+	if err != nil {
+		return err
+	}
+	return b.apply(s, label, recipes, scale, l)
+}
+
+func (b *Builder) apply(s *reduce.Separation, label uint8, recipes []sizing.Recipe, scale unit.PxPerMM, l sizing.Limits) error {
 	for _, r := range recipes {
 		switch r.Kind {
 		case sizing.OuterEdge:
 			b.lay(s, b.alongRim, label, widthOf(r, l.Edge).Px(scale))
 		case sizing.BuildLines:
 			b.lay(s, b.alongSeams, label, widthOf(r, l.Line).Px(scale)/2)
-		case sizing.DrawLine:
+		case sizing.DrawLine, sizing.CloseGap:
 			b.draw(s, b.pointsOf(r.Points), widthOf(r, l.Line).Px(scale), label)
 		case sizing.EraseLine:
 			b.erase(s, b.pointsOf(r.Points), widthOf(r, l.Line).Px(scale))
 		default:
-			return nil, &reduce.Refusal{What: fmt.Sprintf("This version cannot build %q.", r.Kind), Do: "Take that repair out of the list."}
+			if err := b.mend(s, r, label, scale, l); err != nil {
+				return err
+			}
 		}
 	}
-	return s, nil
+	return nil
 }
 
 func widthOf(r sizing.Recipe, least unit.MM) unit.MM {

@@ -26,7 +26,7 @@ func (b *Builder) pointsOf(shares [][2]float64) []place {
 func HandLines(recipes []sizing.Recipe, l sizing.Limits, scale unit.PxPerMM, w int) []reduce.HandLine {
 	var all []reduce.HandLine
 	for _, r := range recipes {
-		if r.Kind == sizing.DrawLine || r.Kind == sizing.EraseLine {
+		if r.Kind == sizing.DrawLine || r.Kind == sizing.EraseLine || r.Kind == sizing.CloseGap {
 			all = append(all, reduce.HandLine{Points: r.Points, Width: widthOf(r, l.Line).Px(scale) / float64(w), Erased: r.Kind == sizing.EraseLine})
 		}
 	}
