@@ -1,6 +1,9 @@
 package trace
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // corner is a place where a trail turns at once.
 type corner struct {
@@ -8,13 +11,15 @@ type corner struct {
 	at     vec
 	before vec // how the trail arrives, a unit vector
 	after  vec // how it leaves
+	// own is by how much more it turns than its sides do, radians.
+	own float64
 }
 
 // What makes a corner. A sharp one is seen through the pixels, which round it
 // over about one px on either side (cornerGap); what matters is how the trail
 // runs beyond that.
 const (
-	cornerGap = 1.0
+	cornerGap = 1.5
 	// leastCorner is the least angle, radians, that a trail turns at a corner
 	// (25 degrees), and leastHardCorner where steps of pixels are all there is.
 	leastCorner     = 0.44
@@ -26,18 +31,15 @@ const (
 	// cornerOwn is how much of the turn on both sides of a corner it must
 	// have itself: a small circle turns evenly.
 	cornerOwn = 0.6
-	// cornerApart, px along the trail, is how near to another a corner is the
-	// same one, found twice.
-	cornerApart = 3
-	// furthestTip is how far a sharp tip may lie beyond the last place, px.
-	furthestTip = 2.0
-	// tipTurn is the turn, radians (110 degrees), from which a corner is a tip.
-	tipTurn = 1.9
-	// cutOfHalf times the sine of half the turn is what pixels cut off a corner,
-	// px: the places on either side lie within a pixel of it. hardCut is the same
-	// where steps of pixels are all there is.
-	cutOfHalf = 1.0
-	hardCut   = 1.2
+	// cornerApart is how many places from another a corner is the same one, found
+	// twice.
+	cornerApart = 4
+	// furthestTip is how far a sharp tip may lie beyond the trail, px; cutAny of
+	// that is allowed at any corner, and cutHard more where steps of pixels are
+	// all there is.
+	furthestTip = 3.0
+	cutAny      = 0.5
+	cutHard     = 0.4
 	// leastLoop is the length in sides of pixels below which a closed arc has
 	// no corners that the raster could tell.
 	leastLoop = 20
@@ -62,8 +64,6 @@ func (t *trail) corners() []corner {
 		return nil
 	}
 	var all []corner
-	var best corner
-	bestOff := math.Inf(1)
 	for i := range t.p {
 		if !t.suspicious(i) {
 			continue
@@ -72,32 +72,99 @@ func (t *trail) corners() []corner {
 		if !ok {
 			continue
 		}
-		off := c.at.to(t.p[i])
-		if !math.IsInf(bestOff, 1) && i-best.i > cornerApart {
-			all = append(all, best)
-			bestOff = math.Inf(1)
-		}
-		if off < bestOff {
-			best, bestOff = c, off
-		}
+		all = append(all, c)
 	}
-	if !math.IsInf(bestOff, 1) {
-		all = append(all, best)
-	}
-	return t.oneRound(all)
+	slices.SortStableFunc(all, func(a, b corner) int { return a.i - b.i })
+	return t.tips(t.peaks(all))
 }
+
+// peaks keeps those corners that are surer than any other near by.
+func (t *trail) peaks(all []corner) []corner {
+	var kept []corner
+	n := len(all)
+	for k := range all {
+		best := true
+		for _, step := range []int{-1, 1} {
+			for j := k + step; best && j >= 0 && j < n && t.apart(all[k].i, all[j].i) <= cornerApart; j += step {
+				best = all[k].surer(&all[j]) || all[k].own == all[j].own && step > 0
+			}
+		}
+		if best {
+			kept = append(kept, all[k])
+		}
+	}
+	return t.oneRound(kept)
+}
+
+// apart is how many places lie between two, the shorter way round.
+func (t *trail) apart(i, j int) int {
+	d := max(i-j, j-i)
+	if t.closed {
+		d = min(d, len(t.p)-d)
+	}
+	return d
+}
+
+// surer says whether a corner is seen better than another near by: seen from the
+// wrong side, the pixels at the corner bend the sides.
+func (c *corner) surer(o *corner) bool { return c.own > o.own }
 
 // oneRound drops the last corner of a closed trail when it is the first, found
 // again.
 func (t *trail) oneRound(all []corner) []corner {
 	n := len(all)
-	if !t.closed || n < 2 || all[0].i+len(t.p)-all[n-1].i > cornerApart {
+	if n < 2 || t.apart(all[0].i, all[n-1].i) > cornerApart {
 		return all
 	}
-	if all[0].at.to(t.p[all[0].i]) <= all[n-1].at.to(t.p[all[n-1].i]) {
+	if all[0].surer(&all[n-1]) {
 		return all[:n-1]
 	}
 	return all[1:]
+}
+
+// tipPlaces is how many places may lie between the two corners that pixels make
+// of one sharp tip.
+const tipPlaces = 6
+
+// tips puts two corners together that are the two ends of a tip cut off.
+func (t *trail) tips(all []corner) []corner {
+	for k := 0; k < len(all); k++ {
+		next := k + 1
+		if next == len(all) {
+			if next = 0; !t.closed || k == 0 {
+				break
+			}
+		}
+		if c, ok := t.tip(all[k], all[next]); ok {
+			all[k] = c
+			all = slices.Delete(all, next, next+1)
+			k--
+		}
+	}
+	slices.SortFunc(all, func(a, b corner) int { return a.i - b.i })
+	return all
+}
+
+func (t *trail) tip(a, b corner) (c corner, ok bool) {
+	n := b.i - a.i
+	if n <= 0 {
+		n += len(t.p)
+	}
+	if n > tipPlaces || a.before.cross(a.after)*b.before.cross(b.after) <= 0 {
+		return c, false
+	}
+	turn := angle(a.before, b.after)
+	at, ok := meet(a.at, a.before, b.at, b.after)
+	if !ok || turn < angle(a.before, a.after) || turn < angle(b.before, b.after) {
+		return c, false
+	}
+	c = corner{i: t.nearestTo(at, (a.i+n/2)%len(t.p)), at: at, before: a.before, after: b.after, own: turn}
+	for k := range n + 1 {
+		if t.offTrail(at, (a.i+k)%len(t.p)) <= t.grade.mostCut(turn) {
+			return c, true
+		}
+	}
+	return c, false
 }
 
 func (t *trail) suspicious(i int) bool {
@@ -129,27 +196,37 @@ func (t *trail) cornerAt(i int) (c corner, ok bool) {
 	if g.hard {
 		least = leastHardCorner
 	}
-	if turn < least || turn < cornerOwn*(math.Asin(min(1, before.turn))+math.Asin(min(1, after.turn))) {
+	sides := math.Asin(min(1, before.turn)) + math.Asin(min(1, after.turn))
+	if turn < least || turn < cornerOwn*sides {
 		return c, false
 	}
 	at, ok := meet(before.at, before.dir, after.at, after.dir)
 	if !ok || t.offTrail(at, i) > g.mostCut(turn) {
 		return c, false
 	}
-	return corner{i: i, at: at, before: before.dir, after: after.dir}, true
+	return corner{i: t.nearestTo(at, i), at: at, before: before.dir, after: after.dir, own: turn - sides}, true
 }
 
 // mostCut is how far off the trail, px, the tip of a corner may lie that turns
-// by an angle: pixels cut off a sharp corner about so much, and a round one is
-// cut off by more.
+// by an angle: pixels cut off a corner where it is less than a pixel wide, and a
+// round one is cut off by more.
 func (g grade) mostCut(turn float64) float64 {
-	switch {
-	case turn > tipTurn:
-		return furthestTip
-	case g.hard:
-		return hardCut
+	cut := cutAny + math.Tan(min(turn, math.Pi-0.01)/2)/2
+	if g.hard {
+		cut += cutHard
 	}
-	return cutOfHalf * math.Sin(turn/2)
+	return min(cut, furthestTip)
+}
+
+// nearestTo returns the place nearest to a corner, among those round place i.
+func (t *trail) nearestTo(at vec, i int) int {
+	best, least := i, math.Inf(1)
+	for k := i - tipPlaces; k <= i+tipPlaces; k++ {
+		if p, ok := t.at(k); ok && p.to(at) < least {
+			best, least = k, p.to(at)
+		}
+	}
+	return (best + len(t.p)) % len(t.p)
 }
 
 // offTrail is how far a place lies from the trail near place i.

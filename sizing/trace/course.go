@@ -190,20 +190,46 @@ func (c *course) jointReach() float64 {
 // piece adds the spans between two corners, or ends of the trail.
 func (c *course) piece(a, b corner) {
 	i, j := max(a.i, 0), min(b.i+1, len(c.p))
-	for k := 0; k < cornerPlaces && i < j && a.i >= 0 && c.p[i].sub(a.at).dot(a.after) < cornerGap; k++ {
+	for k := 0; k < cornerPlaces && i < j && a.i >= 0 && c.p[i].sub(a.at).dot(a.after) < c.blurOf(a); k++ {
 		i++
 	}
-	for k := 0; k < cornerPlaces && j > i && b.i < len(c.p) && b.at.sub(c.p[j-1]).dot(b.before) < cornerGap; k++ {
+	for k := 0; k < cornerPlaces && j > i && b.i < len(c.p) && b.at.sub(c.p[j-1]).dot(b.before) < c.blurOf(b); k++ {
 		j--
 	}
 	i, j = c.offKnots(a, b, i, j)
-	c.part(i, j, b.at, false, false)
+	if c.nub(a, b, j-i) {
+		c.spans = append(c.spans, span{i0: a.i + 1, i1: b.i})
+	} else {
+		c.part(i, j, b.at, false, false)
+	}
 	end := joint{sharp: true}
 	if b.i < len(c.p) {
 		end = b.joint()
 	}
 	c.joints = append(c.joints, end)
 }
+
+// blurOf is how far from a corner, px, pixels blur its sides: further where it is
+// a tip cut off.
+func (c *course) blurOf(k corner) float64 { return max(cornerGap, k.at.to(c.p[k.i])+cornerGap/2) }
+
+// nub says whether two corners are so near to each other that too few places are
+// left between them, and what lies there is no straight line all the same.
+func (c *course) nub(a, b corner, left int) bool {
+	if left >= fewest || a.i < 0 || b.i >= len(c.p) {
+		return false
+	}
+	for i := a.i + 1; i < b.i; i++ {
+		if fromStretch(c.p[i], a.at, b.at) > nubOff {
+			return true
+		}
+	}
+	return false
+}
+
+// nubOff is how far a place between two near corners may lie off a straight line
+// between them, px.
+const nubOff = 0.6
 
 // offKnots leaves out what lies too near a knot for two classes to tell.
 func (c *course) offKnots(a, b corner, i, j int) (int, int) {
@@ -231,7 +257,8 @@ func (c *course) part(i, j int, next vec, openStart, openEnd bool) {
 		c.spans = append(c.spans, span{i0: i, i1: j, straight: true}) // from joint to joint
 		return
 	}
-	if m, u, far := c.cut(i, j).line(); far <= 1 && !openStart {
+	m, u, far := c.cut(i, j).line()
+	if l := (straight{i0: i, c: m, u: u}); far <= 1 && !openStart && c.reaches(l, c.joints[len(c.joints)-1].at) && c.reaches(l, next) {
 		c.spans = append(c.spans, span{i0: i, i1: j, straight: true, c: m, u: u})
 		return
 	}
@@ -254,11 +281,12 @@ const nearEnd = 3
 // reaches says whether a straight stretch leads to a corner; where that lies at
 // a knot its place is not known yet.
 func (c *course) reaches(s straight, at vec) bool {
-	return at == (vec{}) || fromLine(at, s.c, s.u) < reachOff
+	return at == (vec{}) || fromLine(at, s.c, s.u) < reachOff+c.straightOff(s.i0)
 }
 
-// reachOff is how far a corner may lie from a line that leads to it, px.
-const reachOff = 0.75
+// reachOff is how far a corner may lie from a line that leads to it, px, beyond
+// what a place of the line may.
+const reachOff = 0.6
 
 // between adds straight stretches and the curves between them.
 func (c *course) between(i, j int, all []straight, next vec, openStart, openEnd bool) {

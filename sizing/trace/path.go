@@ -44,11 +44,16 @@ func (n *pen) draw(c *course) path {
 	return n.out
 }
 
+// cutOff is how far from the ends of a line, px, pixels may cut off a corner.
+const cutOff = cornerGap + 0.5
+
 func (n *pen) line(p []vec, a, b vec) {
 	n.out.segs = append(n.out.segs, seg{to: b, line: true})
-	u := b.sub(a).unit()
+	u, long := b.sub(a).unit(), a.to(b)
 	for _, q := range p {
-		n.worst = max(n.worst, fromLine(q, a, u))
+		if t := q.sub(a).dot(u); t > cutOff && t < long-cutOff {
+			n.worst = max(n.worst, fromLine(q, a, u))
+		}
 	}
 }
 

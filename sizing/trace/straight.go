@@ -113,13 +113,25 @@ func straights(s places) []straight {
 		})
 		line, ok := s.straightOf(i, j)
 		if ok && !bends(s.p, line) && (len(all) == 0 || line.i0 >= all[len(all)-1].i1) {
-			all = append(all, line)
+			all = s.lengthen(all, line)
 			i = line.i1
 			continue
 		}
 		i += max(1, (j-i)/4)
 	}
 	return all
+}
+
+// lengthen adds a stretch, or lets the last one reach to its end when they are
+// one and the same line.
+func (s places) lengthen(all []straight, l straight) []straight {
+	if n := len(all) - 1; n >= 0 && l.i0-all[n].i1 <= nearEnd {
+		if c, u, far := s.cut(all[n].i0, l.i1+1).line(); far <= 1 {
+			all[n] = straight{i0: all[n].i0, i1: l.i1, c: c, u: u}
+			return all
+		}
+	}
+	return append(all, l)
 }
 
 // straightOf trims a stretch to what keeps well to its middle part, and says
