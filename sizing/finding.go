@@ -83,6 +83,8 @@ const (
 	LoosePart Kind = "loose-part"
 	// WeakEye is a hole for a jump ring with less metal round it than
 	// Limits.EyeRim, or none: Thinnest is that metal, Typical the width of the hole.
+	// Where the hole is smaller than Limits.Eye, that is the limit and both are its
+	// width; both are 0 where there is no hole.
 	WeakEye Kind = "weak-eye"
 	// ThinBridge is where the pin itself, not a line on it, is narrower than
 	// Limits.Bridge: between two wider parts of it, or over a stretch so long that

@@ -267,6 +267,13 @@ func (m *Measured) weakEye(e *sizing.Eye, hole int32, at *At) sizing.Finding {
 	out := h.Rim
 	f.X, f.Y, f.X0, f.Y0, f.X1, f.Y1 = h.DiscX, h.DiscY, h.X0-out, h.Y0-out, h.X1+out, h.Y1+out
 	f.Thinnest, f.Typical, f.Flat = at.Scale.MM(h.Rim), at.Scale.MM(h.Across), m.v.s.Flats[h.side].ID
+	if hole := at.Scale.MM(h.Across); hole < at.Limits.Eye && hole >= at.Limits.CutOut { // smaller is too small to cut
+		f.Thinnest, f.Limit, f.Error = hole, at.Limits.Eye, at.Scale.MM(2*m.shaky)
+		if m.judge(&f, at.Scale, 2*m.shaky); f.Verdict != sizing.Holds {
+			return f
+		}
+		f.Thinnest, f.Limit, f.Error = at.Scale.MM(h.Rim), at.Limits.EyeRim, at.Scale.MM(m.shaky)
+	}
 	if h.Rim == 0 { // in metal so wide that no way across it was measured
 		f.Verdict = sizing.Holds
 		return f

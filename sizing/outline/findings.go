@@ -29,14 +29,14 @@ func Of(d *sizing.Design, scale unit.PxPerMM) At {
 func (at *At) px2(mm2 float64) float64 { return mm2 * float64(at.Scale) * float64(at.Scale) }
 
 // Findings returns the trouble spots of the silhouette, the worst first. It is a
-// lookup in what was measured.
+// lookup in what was measured. Cut-outs too small to make are found with the
+// line work.
 func (m *Measured) Findings(at At) []sizing.Finding {
 	if !(at.Scale > 0) || math.IsInf(float64(at.Scale), 1) {
 		return nil
 	}
 	found := m.looseParts(&at)
 	found = append(found, m.weakEyes(&at)...)
-	found = append(found, m.smallHoles(&at, false)...)
 	arms := m.longArms(&at)
 	thin := m.thinPlaces(&at, arms)
 	found = append(found, thin...)
@@ -78,7 +78,7 @@ func rank(v sizing.Verdict) int {
 }
 
 func order(k sizing.Kind) int {
-	return slices.Index([]sizing.Kind{sizing.LoosePart, sizing.WeakEye, sizing.ThinBridge, sizing.LongArm, sizing.SmallCutOut, sizing.SharpTip}, k)
+	return slices.Index([]sizing.Kind{sizing.LoosePart, sizing.WeakEye, sizing.ThinBridge, sizing.LongArm, sizing.SharpTip}, k)
 }
 
 func share(f *sizing.Finding) float64 {

@@ -4,9 +4,7 @@ import (
 	"math"
 	"slices"
 
-	"badgewright/reduce"
 	"badgewright/reduce/mask"
-	"badgewright/sizing"
 )
 
 // Hole is one opening through the pin with metal or enamel all round it.
@@ -21,12 +19,8 @@ type Hole struct {
 	DiscX, DiscY float64
 	// Rim is the least way from the hole to the outline or another hole, px; 0
 	// when there is none to measure.
-	Rim float64
-	// Enamel is the share of the hole's edge that is enamel, 0..1, with no metal
-	// there to hold it.
-	Enamel float64
-	side   uint8 // the label that most of its edge is
-	soft   bool  // cover places its edge
+	Rim  float64
+	side uint8 // the label that most of its edge is
 }
 
 // measureHoles finds how wide every hole is and what stands round it.
@@ -111,34 +105,19 @@ func (m *Measured) inBox(h *Hole, with func(x, y int)) {
 func (m *Measured) round(k int32) {
 	h := &m.holes[k]
 	var sides [256]int
-	all, enamel, mixed := 0, 0, 0
 	m.inBox(h, func(x, y int) {
-		for n := 0; n < 8; n += 2 {
-			px, py := x+ring[n][0], y+ring[n][1]
-			if m.v.at(px, py) != solid {
-				continue
-			}
-			l := m.v.s.Labels[py*m.v.w+px]
-			if all == 0 {
+		for n := 0; n < len(ring); n += 2 {
+			if px, py := x+ring[n][0], y+ring[n][1]; m.v.at(px, py) == solid {
+				sides[m.v.s.Labels[py*m.v.w+px]]++
 				h.Part = m.partOf[m.comps.At(px, py)]
-			}
-			all++
-			sides[l]++
-			if m.v.s.Flats[l].Role == reduce.Enamel {
-				enamel++
-			}
-			if m.v.mixed(px, py) {
-				mixed++
 			}
 		}
 	})
-	best := 0
 	for l, n := range sides {
-		if n > sides[best] {
-			best = l
+		if n > sides[h.side] {
+			h.side = uint8(l)
 		}
 	}
-	h.side, h.Enamel, h.soft = uint8(best), float64(enamel)/float64(all), 2*mixed >= all
 }
 
 // rims finds the thinnest metal between each hole and what lies beyond.
@@ -154,37 +133,4 @@ func (m *Measured) rims() {
 			}
 		}
 	}
-}
-
-// smallHoles finds cut-outs in which no disc of the limit fits; pinholes says
-// whether those that are pinholes count.
-func (m *Measured) smallHoles(at *At, pinholes bool) []sizing.Finding {
-	var found []sizing.Finding
-	for k := range m.holes {
-		h := &m.holes[k]
-		if !pinholes && m.pinhole(h, at) {
-			continue
-		}
-		err := hardError
-		if h.soft {
-			err = softError
-		}
-		f := sizing.Finding{
-			Kind: sizing.SmallCutOut, Flat: m.v.s.Flats[h.side].ID, Other: sizing.Outside, Count: 1,
-			X: h.DiscX, Y: h.DiscY, X0: h.X0, Y0: h.Y0, X1: h.X1, Y1: h.Y1,
-			Length:   at.Scale.MM(length(h.X1-h.X0, h.Y1-h.Y0)),
-			Thinnest: at.Scale.MM(h.Across), Typical: at.Scale.MM(h.Across),
-			Area: h.Area / float64(at.Scale*at.Scale), Error: at.Scale.MM(2 * err), Limit: at.Limits.CutOut,
-		}
-		if m.judge(&f, at.Scale, 2*err); f.Verdict != sizing.Holds {
-			found = append(found, f)
-		}
-	}
-	return found
-}
-
-// pinhole says whether a hole is so small, in metal, that it is found as a
-// pinhole of the line work (see sizing.Pinhole).
-func (m *Measured) pinhole(h *Hole, at *At) bool {
-	return m.v.s.Flats[h.side].Role == reduce.Metal && math.Sqrt(h.Area) < at.Limits.Line.Px(at.Scale)
 }

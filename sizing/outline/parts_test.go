@@ -111,8 +111,17 @@ func TestWeakEyes(t *testing.T) {
 			assert.InDelta(t, 1.7, float64(f.Typical), 0.06)
 		}
 	}
-	m := measured(t, join(disc(-7, 0, 6), disc(6, 0, 4)), 14, 20)
 	at := usual(20)
+	at.Limits.CutOut = 1.2 // cast: the hole can be made, but no ring goes through
+	narrow := measured(t, hanging(1.3, 1.3, 1), 17, 20)
+	joins, _ := narrow.Joins(at)
+	at.Parts = sizing.Parts{Choice: sizing.PartsDangle, Joins: joins}
+	found := ofKind(narrow.Findings(at), sizing.WeakEye)
+	require.Len(t, found, 2)
+	assert.InDelta(t, 1.3, float64(found[0].Thinnest), 0.06)
+	assert.Equal(t, at.Limits.Eye, found[0].Limit)
+
+	m := measured(t, join(disc(-7, 0, 6), disc(6, 0, 4)), 14, 20)
 	at.Parts = sizing.Parts{Choice: sizing.PartsDangle, Joins: []sizing.Join{{Upper: sizing.Eye{At: [2]float64{0.2, 0.5}}, Lower: sizing.Eye{At: [2]float64{0.8, 0.5}}}}}
 	assert.Len(t, ofKind(m.Findings(at), sizing.WeakEye), 2, "no holes there")
 	assert.Len(t, ofKind(m.Findings(at), sizing.LoosePart), 1, "so nothing hangs")

@@ -154,7 +154,7 @@ func TestSizesThatHoldOneByOne(t *testing.T) {
 		"arm":       {lollipop(2, 14), sizing.Brass, 5, true},
 		"soft arm":  {lollipop(2, 14), sizing.Copper, 5, false},
 		"short arm": {lollipop(2.4, 12), sizing.Copper, 6, true},
-		"hole":      {disc(0, 0, 9).less(disc(4, 0, 0.5)), sizing.Iron, 5, true},
+		"near rim":  {disc(0, 0, 9).less(disc(7.7, 0, 0.9)), sizing.Iron, 5, true},
 	} {
 		m := measured(t, c.s, 17, 12)
 		b, _ := sizing.Outline(m.v.s)

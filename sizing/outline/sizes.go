@@ -56,7 +56,7 @@ func firstSize(lo, hi int, so func(int) bool) int {
 
 // wideEnough says whether nothing fails at a scale for being small.
 func (m *Measured) wideEnough(at At) bool {
-	return !fails(m.smallHoles(&at, true)) && !fails(m.thinPlaces(&at, nil)) && !fails(m.weakEyes(&at))
+	return !fails(m.thinPlaces(&at, nil)) && !fails(m.weakEyes(&at))
 }
 
 func fails(found []sizing.Finding) bool {

@@ -143,6 +143,19 @@ func (l *line) wedge() (degrees, radius float64, ok bool) {
 	return 2 * math.Asin(sin) * 180 / math.Pi, max(0, (l.r-float64(sin*l.u))/l.n/(1-sin)), true
 }
 
+// behind returns the middle line behind a tip, as far as it was looked at.
+func (m *Measured) behind(t *tip, scale unit.PxPerMM) []float32 {
+	far := flankTo * max(flankMM.Px(scale), flankPx)
+	list := []int32{t.end}
+	for at := m.tree.parent[t.end]; at >= 0; at = m.tree.parent[at] {
+		if q := &m.g.nodes[at]; length(float64(q.x)+0.5-t.x, float64(q.y)+0.5-t.y) > far {
+			break
+		}
+		list = append(list, at)
+	}
+	return m.path(list)
+}
+
 // standsOut returns how far a tip reaches out of the disc, in pixels, where its
 // line meets that of one that reaches farther, or the root.
 func (m *Measured) standsOut(t *tip) float64 {
@@ -176,6 +189,7 @@ func (m *Measured) sharpTips(at *At) []sizing.Finding {
 		f := sizing.Finding{
 			Kind: sizing.SharpTip, Flat: m.flatAt(t.end), Other: sizing.Outside, Count: 1, X: t.x, Y: t.y,
 			X0: t.x - r, Y0: t.y - r, X1: t.x + r, Y1: t.y + r,
+			Path:     m.behind(t, at.Scale),
 			Thinnest: radius, Typical: radius, Angle: math.Round(degrees),
 			Error: at.Scale.MM(tipError * m.shaky), Limit: at.Limits.Tip,
 		}

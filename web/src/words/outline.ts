@@ -31,8 +31,12 @@ const OUTLINE: Record<OutlineKind, Words> = {
     },
   },
   'weak-eye': {
-    measured: (f) => (f.typical > 0 ? `${mm(f.thinnest, 2)} of metal round the hole, ${mm(f.limit, 2)} needed` : 'no hole there for a ring'),
-    meaning: () => 'A ring pulls at its hole with every movement. With so little metal round it the eye tears or bends open: move the hole inward, or add metal round it.',
+    measured: (f) => {
+      if (f.typical === 0) return 'no hole there for a ring';
+      if (f.typical === f.thinnest) return `a hole of ${mm(f.thinnest, 2)}, a ring needs ${mm(f.limit, 2)}`;
+      return `${mm(f.thinnest, 2)} of metal round the hole, ${mm(f.limit, 2)} needed`;
+    },
+    meaning: () => 'A ring pulls at its hole with every movement. Make the hole large enough to turn in, with enough metal round it that the eye does not tear or bend open.',
   },
   'thin-bridge': {
     measured: (f) => `${mm(f.thinnest, 2)} wide over ${mm(f.length)}, the maker holds ${mm(f.limit, 2)}`,
