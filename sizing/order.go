@@ -60,6 +60,8 @@ type Recipe struct {
 	// Points of a line drawn or erased by hand, in shares (0..1) of the
 	// drawing's width and height, so that they outlive a change of raster.
 	Points [][2]float64 `json:"points,omitempty"`
+	// Proposed is true while the tool proposes it and the person has not said yes.
+	Proposed bool `json:"proposed,omitempty"`
 }
 
 // PostCount is the person's choice of posts: 0 leaves it to the tool.

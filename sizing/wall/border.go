@@ -28,6 +28,18 @@ type border struct {
 // borders walks over every corner where pixels meet and notes which enamels
 // touch there.
 func (m *Measured) borders() {
+	all := m.walkBorders()
+	m.trace(all)
+	for i := range all {
+		if all[i].b < 0 {
+			m.open = append(m.open, all[i])
+		} else {
+			m.touches = append(m.touches, all[i])
+		}
+	}
+}
+
+func (m *Measured) walkBorders() []border {
 	b := &bordering{m: m, found: map[[2]int32]*border{}}
 	w, h := m.v.w, m.v.h
 	off := []mask.Run{{X1: int32(w), Label: outside}}
@@ -40,15 +52,7 @@ func (m *Measured) borders() {
 		b.row(y, above, below)
 		above = below
 	}
-	all := b.all()
-	m.trace(all)
-	for i := range all {
-		if all[i].b < 0 {
-			m.open = append(m.open, all[i])
-		} else {
-			m.touches = append(m.touches, all[i])
-		}
-	}
+	return b.all()
 }
 
 type bordering struct {

@@ -9,19 +9,12 @@ func (m *Measured) trace(all []border) {
 		return
 	}
 	g := graphOf(all, m.v.w, m.v.h)
-	in := make([]bool, len(g.points))
-	for i := range in {
-		in[i] = true
-	}
 	walk := newWalker(&g)
 	longest := make([]float64, len(all))
-	for _, p := range g.pieces(in) {
+	for _, p := range g.whole() {
 		k := g.points[p[0]].part
 		b, length := &all[k], walk.length(p)
-		path := walk.tour(p, nil, twigPx)
-		for i := range path {
-			path[i] -= 0.5 // corners of pixels, not centres
-		}
+		path := walk.border(p)
 		if o, ok := m.gapAlong(path, length); ok {
 			o.a, o.b = b.a, b.b
 			m.gaps = append(m.gaps, o)
@@ -37,6 +30,24 @@ func (m *Measured) trace(all []border) {
 			b.x, b.y = middleOf(path)
 		}
 	}
+}
+
+// whole is every stretch of the borders in a graph.
+func (g *graph) whole() []piece {
+	in := make([]bool, len(g.points))
+	for i := range in {
+		in[i] = true
+	}
+	return g.pieces(in)
+}
+
+// border draws a stretch of a border, between the pixels.
+func (w *walker) border(p piece) []float32 {
+	path := w.tour(p, nil, twigPx)
+	for i := range path {
+		path[i] -= 0.5 // corners of pixels, not centres
+	}
+	return path
 }
 
 // gapAlong says whether a stretch of border is a gap in a line: a border that

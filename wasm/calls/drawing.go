@@ -183,7 +183,7 @@ func (s *Session) describe(o *opened, p reduce.Progress) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	d.Recipes = wall.Suggest(b.sep)
+	d.Recipes = proposed(wall.Suggest(b.sep), o)
 	m, err := b.widths(p)
 	if err != nil {
 		return Reply{}, err

@@ -43,6 +43,9 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		answer.GrowTo = unit.Shown(holds)
 	}
 	answer.Verdict, answer.Words = fit.Verdict(findings, size, holds)
+	if answer.Proposal, err = u.proposal(k.badge.Scale, job.Progress); err != nil {
+		return Reply{}, err
+	}
 	if j, ok := u.next(); ok {
 		answer.Next = &wire.Next{Joining: j, Words: fit.NextWords(j, answer.Flats.Flats)}
 	}

@@ -25,7 +25,7 @@ func revise(s *Session, job Job, ask wire.ReviseAsk) (Reply, error) {
 	if r.now, err = s.drawing(ask.Drawing, r.ref.Ground, job.Progress); err != nil {
 		return Reply{}, err
 	}
-	if r.diff, err = reduce.Differ(u.opened.found, r.now.found); err != nil {
+	if r.diff, err = s.differ(u.opened, r.now); err != nil {
 		return Reply{}, err
 	}
 	r.carried = reduce.Carry(u.opened.found, r.now.found, u.design.Edits)
@@ -33,6 +33,24 @@ func revise(s *Session, job Job, ask wire.ReviseAsk) (Reply, error) {
 		return r.back(), nil
 	}
 	return r.next(), nil
+}
+
+// differs is the last two drawings that were compared: their picture is asked
+// for next, and again with every change while it is shown.
+type differs struct {
+	old, now *opened
+	diff     *reduce.Difference
+}
+
+func (s *Session) differ(old, now *opened) (*reduce.Difference, error) {
+	if s.differs.old == old && s.differs.now == now {
+		return s.differs.diff, nil
+	}
+	d, err := reduce.Differ(old.found, now.found)
+	if err == nil {
+		s.differs = differs{old, now, d}
+	}
+	return d, err
 }
 
 // revision is another drawing on its way to a design's sheet.

@@ -26,6 +26,7 @@ type Session struct {
 	drawings *shelf[*opened]
 	bases    *shelf[*base]
 	struck   *shelf[*struck]
+	differs  differs
 }
 
 // NewSession returns an empty session.
@@ -53,6 +54,7 @@ type opened struct {
 type base struct {
 	sep      *reduce.Separation
 	box      [4]float64
+	bare     *bare
 	measured *wall.Measured
 	builder  *wall.Builder
 	curve    *wall.Curve
@@ -156,7 +158,7 @@ func (s *Session) strike(d *sizing.Design, b *base, baseKey string) (*struck, er
 	if len(d.Recipes) == 0 {
 		return s.unbuilt(b, scale), nil
 	}
-	key := keyOf(baseKey, struckKey{d.Recipes, scale, d.Limits})
+	key := keyOf(baseKey, struckKey{accepted(d.Recipes), scale, d.Limits})
 	if k, ok := s.struck.get(key); ok {
 		return k, nil
 	}

@@ -75,7 +75,7 @@ func (u *subject) changed(k *struck, longSide int, p reduce.Progress) (*sight.Im
 	if err != nil {
 		return nil, err
 	}
-	diff, err := reduce.Differ(o.found, u.opened.found)
+	diff, err := u.session.differ(o, u.opened)
 	if err != nil {
 		return nil, err
 	}

@@ -253,6 +253,9 @@ type Check struct {
 	Scale    unit.PxPerMM     `json:"scale"`   // working px per mm
 	Outline  [4]float64       `json:"outline"` // box of the silhouette, working px
 	Findings []sizing.Finding `json:"findings"`
+	// Proposal is metal that was not drawn and that waits for a yes; absent when
+	// there is none.
+	Proposal *Proposal `json:"proposal,omitempty"`
 	// Next is what happens with one enamel fewer; absent when none can go.
 	Next *Next `json:"next,omitempty"`
 	// HoldsFrom is the smallest size, by the design's measure, at which no line

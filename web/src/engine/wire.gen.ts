@@ -76,7 +76,7 @@ export interface Edit {
 }
 
 /** RecipeKind names a built or mended detail with a width. */
-export type RecipeKind = "outer-edge" | "build-lines" | "draw-line" | "erase-line" | "build-bridge" | "add-eye" | "round-tip";
+export type RecipeKind = "outer-edge" | "build-lines" | "draw-line" | "erase-line" | "build-bridge" | "add-eye" | "round-tip" | "close-gap" | "build-border" | "thicken-line" | "widen-area" | "drop-thin" | "grow-area" | "drop-area" | "merge-area" | "open-up";
 
 /** MM is a length in millimetres. */
 export type MM = number;
@@ -87,6 +87,8 @@ export interface Recipe {
   width: MM;
   /** Points of a line drawn or erased by hand, in shares (0..1) of the drawing's width and height, so that they outlive a change of raster. */
   points?: [number, number][];
+  /** Proposed is true while the tool proposes it and the person has not said yes. */
+  proposed?: boolean;
 }
 
 /** Finish is what sets a fill or a metal face apart from the plain one. */
@@ -833,6 +835,20 @@ export interface Finding {
   needPx: number;
 }
 
+/** ProposedLine is one stretch of it, which the recipe of a kind builds. */
+export interface ProposedLine {
+  kind: RecipeKind;
+  /** x and y in turn */
+  path: number[];
+}
+
+/** Proposal is the metal that recipes propose for a drawing without lines. */
+export interface Proposal {
+  /** Words says why, how long in all, and how wide. */
+  words: string;
+  lines: ProposedLine[];
+}
+
 /** Joining is what happens to a flat drawing when it must do with one enamel fewer. */
 export interface Joining {
   /** the flat that takes the other in */
@@ -1052,6 +1068,8 @@ export interface Check {
   /** box of the silhouette, working px */
   outline: [number, number, number, number];
   findings: Finding[];
+  /** Proposal is metal that was not drawn and that waits for a yes; absent when there is none. */
+  proposal?: Proposal;
   /** Next is what happens with one enamel fewer; absent when none can go. */
   next?: Next;
   /** HoldsFrom is the smallest size, by the design's measure, at which no line or area fails as drawn; 0 when none up to 120 mm does. */

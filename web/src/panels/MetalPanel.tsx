@@ -135,7 +135,7 @@ function Recipes({ recipes, onRecipes }: Pick<MetalProps, 'onRecipes'> & { recip
                 checked={has !== undefined}
                 onChange={(e) => (e.currentTarget.checked ? build(k.kind, 0) : onRecipes((all) => all.filter((r) => r.kind !== k.kind), BUILT))}
               />
-              <span>{k.label}<span class="hint"> {k.hint}</span></span>
+              <span>{k.label}{has?.proposed ? <span class="waits">proposed</span> : null}<span class="hint"> {k.hint}</span></span>
             </label>
             {has ? <WidthField label="width, or “thinnest” for what the maker holds" width={has.width} least={0} onWidth={(w) => build(k.kind, w)} /> : null}
           </div>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CHECK, FLATS } from '../../dev/canned/answers';
 import { BLANK, DESIGN } from '../../dev/canned/project';
 import type { Gap } from '../engine/wire.gen';
-import { countFor, fillOf, moreByEdit, moreEnamels, roomForMore, splitOf, underOf, withArea, withBuilt, withRecipe, type Seen, type Under } from './hands';
+import { countFor, fillOf, moreByEdit, moreEnamels, roomForMore, splitOf, underOf, withArea, withBuilt, withKept, withoutProposed, withRecipe, type Seen, type Under } from './hands';
 import { designOf } from './project';
 
 const gap: Gap = { ends: [0.5, 0.4, 0.5, 0.45], width: { mm: 0.8, inches: 0.0315, inMM: '0.8 mm', inInches: '0.03 in' }, open: false };
@@ -95,5 +95,12 @@ describe('built metal', () => {
     expect(all.map((r) => r.kind)).toEqual(['outer-edge', 'build-lines', 'erase-line']);
     expect(withBuilt(all, 'outer-edge', 0.5)).toEqual([{ kind: 'outer-edge', width: 0.5 }, ...all.slice(1)]);
     expect(withBuilt([], 'outer-edge', 0)).toEqual([{ kind: 'outer-edge', width: 0 }]);
+  });
+
+  it('stays proposed at another width, until it is kept or left out', () => {
+    const all = withBuilt([{ kind: 'outer-edge', width: 0, proposed: true }, { kind: 'build-lines', width: 0.3 }], 'outer-edge', 0.5);
+    expect(all[0]).toEqual({ kind: 'outer-edge', width: 0.5, proposed: true });
+    expect(withKept(all)).toEqual([{ kind: 'outer-edge', width: 0.5 }, { kind: 'build-lines', width: 0.3 }]);
+    expect(withoutProposed(all)).toEqual([{ kind: 'build-lines', width: 0.3 }]);
   });
 });

@@ -125,7 +125,19 @@ export function withRecipe(p: Project, r: Recipe, at: Place = FIRST): Project {
  * erased stays erased. */
 export function withBuilt(all: readonly Recipe[], kind: Recipe['kind'], width: number): Recipe[] {
   const next = { kind, width };
-  if (all.some((r) => r.kind === kind)) return all.map((r) => (r.kind === kind ? next : r));
+  if (all.some((r) => r.kind === kind)) return all.map((r) => (r.kind === kind ? { ...r, width } : r));
   const first = all.findIndex(byHand);
   return first < 0 ? [...all, next] : [...all.slice(0, first), next, ...all.slice(first)];
+}
+
+/** Proposed metal that is kept is metal like any other. */
+export function withKept(all: readonly Recipe[]): Recipe[] {
+  return all.map((r) => {
+    const { proposed: _, ...kept } = r;
+    return kept;
+  });
+}
+
+export function withoutProposed(all: readonly Recipe[]): Recipe[] {
+  return all.filter((r) => !r.proposed);
 }

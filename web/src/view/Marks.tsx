@@ -1,5 +1,5 @@
 // Marks laid over the pin: a gap, a line made by hand, the mark of the arrow keys.
-import type { Check, Gap, Recipe } from '../engine/wire.gen';
+import type { Check, Gap, ProposedLine, Recipe } from '../engine/wire.gen';
 import type { Share } from '../state/line';
 import { both } from '../words/words';
 import type { Mapping, Point } from './place';
@@ -59,6 +59,16 @@ export function GapWords(p: GapProps) {
   // The label grows the way the direction points.
   const shift = `translate(${50 * across.x - 50}%, ${50 * across.y - 50}%)`;
   return <p class="gap-words" style={{ ...at, transform: shift }}>gap {both(p.gap.width)}</p>;
+}
+
+/** Lines that were not drawn and wait for a yes, dashed. */
+export function ProposedLines({ lines, map }: Pick<OnPin, 'map'> & { lines: readonly ProposedLine[] }) {
+  const d = lines.map((l) => l.path.reduce((all, x, i, path) => {
+    if (i % 2 === 1) return all;
+    const p = map.toSheet(x, path[i + 1] ?? 0);
+    return `${all}${i === 0 ? 'M' : 'L'}${p.x.toFixed(1)} ${p.y.toFixed(1)}`;
+  }, '')).join('');
+  return <path class="proposed-lines" d={d} />;
 }
 
 /** How wide a line made by hand is on the sheet, px. */

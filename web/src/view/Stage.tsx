@@ -8,7 +8,7 @@ import { Canvas } from '../widgets/Canvas';
 import { Dimensions, type Side } from './Dimensions';
 import { Flags, SpotLines } from './Flags';
 import { MARGIN, NARROW, type Layout } from './layout';
-import { Crosshair, GapMark, GapWords, HandLine, pxWide } from './Marks';
+import { Crosshair, GapMark, GapWords, HandLine, ProposedLines, pxWide } from './Marks';
 import type { Box, Mapping, Point } from './place';
 import { stepsOf } from './useMark';
 import { usePinTouch } from './usePinTouch';
@@ -114,6 +114,7 @@ function Around(p: StageProps & { check: Check; map: Mapping; mark: Point | unde
       <svg class="overlay" width={room.w} height={room.h} aria-hidden="true">
         <Leaders callouts={callouts} width={room.w} margin={MARGIN} />
         <SpotLines findings={check.findings} map={map} picked={picked} />
+        {check.proposal ? <ProposedLines lines={check.proposal.lines} map={map} /> : null}
         {p.pointed ? <HandLine line={p.pointed} map={map} raster={check.flats} width={pxWide(p.pointed, p.thinnest, check, map)} /> : null}
         {gap ? <GapMark {...gap} /> : null}
         {p.mark ? <Crosshair at={p.mark} /> : null}
