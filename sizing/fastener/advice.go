@@ -44,6 +44,8 @@ type Advice struct {
 	Model    []string `json:"model"`
 	// MassSays puts Mass into words.
 	MassSays []string `json:"massSays"`
+
+	exact unit.MM // half a cell: as fine as places are known
 }
 
 // Form is the geometry of a silhouette, all its parts together.

@@ -212,7 +212,7 @@ func (z *sized) places(pl place) []sizing.Post {
 func (a *Advice) put(z *sized, pl place) {
 	a.Clutch, a.Bar = unit.MM(pl.clutch), unit.MM(pl.bar)
 	a.Posts, a.Shows = z.places(pl), make([]unit.MM, len(pl.posts))
-	a.Hidden = true
+	a.Hidden, a.exact = true, unit.MM(z.cell/2)
 	for i, q := range pl.posts {
 		if over := pl.clutch/2 - z.roomOf(pl, q); over > 0 {
 			a.Shows[i], a.Hidden = max(place2(over), 0.01), false

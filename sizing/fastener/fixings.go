@@ -94,7 +94,7 @@ func (a *Advice) Findings(scale unit.PxPerMM, outline [4]float64) []sizing.Findi
 		all = append(all, sizing.Finding{
 			Kind: sizing.ClutchShows, Flat: sizing.Outside, Other: sizing.Outside, X: x, Y: y,
 			X0: x - half, Y0: y - r, X1: x + half, Y1: y + r, Path: []float32{}, Count: 1,
-			Thinnest: a.Clutch/2 - over, Typical: over, Limit: a.Clutch / 2, Verdict: sizing.Holds,
+			Thinnest: a.Clutch/2 - over, Typical: over, Limit: a.Clutch / 2, Error: a.exact, Verdict: sizing.Holds,
 		})
 	}
 	return all

@@ -136,3 +136,18 @@ func covered(has bool, c uint8) int {
 	}
 	return 0
 }
+
+// Outlines returns the convex hull of each part of the silhouette at a scale,
+// in mm, the one that carries the posts first; exact is how far its corners may
+// be off.
+func (s *Shape) Outlines(scale unit.PxPerMM) (hulls [][][2]float64, exact float64) {
+	z := s.at(scale)
+	for _, h := range z.hulls {
+		hull := make([][2]float64, len(h))
+		for i, q := range h {
+			hull[i] = [2]float64{q.x * z.cell, q.y * z.cell}
+		}
+		hulls = append(hulls, hull)
+	}
+	return hulls, z.cell
+}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"badgewright/sizing"
+	"badgewright/sizing/caution"
 	"badgewright/sizing/fastener"
 	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
@@ -93,6 +94,24 @@ func (u *subject) fixings(scale unit.PxPerMM, posts int) []fastener.Fixing {
 		return []fastener.Fixing{}
 	}
 	return shape.Fixings(scale, posts)
+}
+
+// cautions is what must be heeded of the design, at a scale, with what was
+// found of it.
+func (u *subject) cautions(scale unit.PxPerMM, findings []sizing.Finding) []caution.Caution {
+	p := caution.Pin{Fastening: u.design.Back.Fastening, Plating: platingOf(u.version.Plating), Buyers: u.design.Back.Buyers}
+	for _, f := range findings {
+		if f.Kind == sizing.SharpTip && f.Verdict == sizing.Fails {
+			p.Tips += f.Count
+		}
+	}
+	if shape, err := u.silhouette(); err == nil {
+		hulls, exact := shape.Outlines(scale)
+		for _, h := range hulls {
+			p.Pieces = append(p.Pieces, caution.Piece{Hull: h, Thickness: float64(u.design.Thickness), Slack: exact})
+		}
+	}
+	return caution.For(p)
 }
 
 // hang says how the picked version hangs with posts where they are moved to.

@@ -76,6 +76,31 @@ func TestTheCheckSaysWhatTheBackIsMadeOf(t *testing.T) {
 	assert.True(t, found, "at 8 mm no clutch is hidden")
 }
 
+func TestTheCheckCautions(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 400, 10)
+	d := &p.Project.Order.Designs[0]
+	says := func() string {
+		c, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+		var all []string
+		for _, k := range c.Cautions {
+			all = append(all, k.Says, k.Do)
+		}
+		return strings.Join(all, " ")
+	}
+	d.Size = sizeOf(25)
+	assert.Contains(t, says(), "The loose clutch always fits the small-parts cylinder")
+	assert.Contains(t, says(), "The pin itself fits it as well.")
+	d.Size = sizeOf(40)
+	assert.Contains(t, says(), "The pin itself does not fit it as drawn.")
+	d.Back.Buyers = sizing.UnderThree
+	d.Back.Fastening = sizing.MagnetBack
+	p.Project.Order.Designs[0].Versions[0].Plating = "silver"
+	assert.Contains(t, says(), "Do not offer it for children under three")
+	assert.Contains(t, says(), "dangerous when swallowed")
+	assert.Contains(t, says(), "silver (nickel) bears nickel")
+}
+
 // A line drawn beyond the art is part of the silhouette: posts are measured
 // from its outline.
 func TestALineBeyondTheArtMovesTheOutline(t *testing.T) {

@@ -37,7 +37,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: k.badge.Outline,
 		Shown:    measuresOf(k.badge),
 		Findings: findings, HoldsFrom: holds, Back: back, Places: fromBehind(back.Posts, k.badge),
-		Fixings: u.fixings(k.badge.Scale, back.Chosen),
+		Fixings: u.fixings(k.badge.Scale, back.Chosen), Cautions: u.cautions(k.badge.Scale, findings),
 	}
 	if holds > size.MM {
 		answer.GrowTo = unit.Shown(holds)

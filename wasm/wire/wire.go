@@ -10,6 +10,7 @@ import (
 	"badgewright/reduce/colour"
 	"badgewright/reduce/colourlist"
 	"badgewright/sizing"
+	"badgewright/sizing/caution"
 	"badgewright/sizing/fastener"
 	"badgewright/sizing/run"
 	"badgewright/sizing/unit"
@@ -268,7 +269,9 @@ type Check struct {
 	Places []Place `json:"places"`
 	// Fixings is how each fastening would stand on it, posts first.
 	Fixings []fastener.Fixing `json:"fixings"`
-	Quote   run.Quote         `json:"quote"`
+	// Cautions are those its parts and its buyers call for.
+	Cautions []caution.Caution `json:"cautions"`
+	Quote    run.Quote         `json:"quote"`
 	// QuoteProblem says why there is no quote; empty when there is one.
 	QuoteProblem string `json:"quoteProblem"`
 	// Verdict is the one-line answer: can it be made?

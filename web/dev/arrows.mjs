@@ -20,6 +20,7 @@ const LEVELS = {
   'sizing/outline': 3,
   'sizing/sight': 3,
   'sizing/run': 3,
+  'sizing/caution': 3,
   'sizing/trace': 3,
   'sizing/fastener': 4,
   'sizing/proof': 5,

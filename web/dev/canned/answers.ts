@@ -1,4 +1,5 @@
 // Answers as the engine would give them, for panels and the sheet shown alone.
+import { BACK, BACK_USUAL, CAUTIONS, FIXINGS, PLACES } from './back';
 import type { Buys, Check, Choice, Choices, Finding, Flat, Hello, Length, Line, Next, Opened, Plating, RGB8, TrueSize } from '../../src/engine/wire.gen';
 import { rgbOf } from '../../src/state/project';
 import { BLANK, DESIGN } from './project';
@@ -55,12 +56,7 @@ export const CHECK: Check = {
     finding({ kind: 'narrow-area', flat: 1, x: 640, y: 800, thinnest: 0.22, limit: 0.3, path: [600, 790, 640, 800, 690, 796] }),
     finding({ x: 470, y: 690, verdict: 'cannot-tell', thinnest: 0.19, error: 0.06, needPx: 2400, path: [450, 690, 490, 692] }),
   ],
-  holdsFrom: 41.5, growTo: length(41.5), places: [{ left: length(13.6), top: length(14.2) }],
-  back: {
-    count: 1, chosen: 1, posts: [{ x: 13.6, y: 14.2 }], clutch: 11.5, pad: 6,
-    reason: 'One post is enough: the pin is 34 mm long, 9.8 g, and balances 2.1 mm below the post.',
-    why: ['Up to about 38 mm one post holds a compact shape level.'], hidden: true, weight: 9.8, area: 742, centre: [13.4, 16.3],
-  },
+  holdsFrom: 41.5, growTo: length(41.5), places: PLACES, back: BACK, fixings: FIXINGS, cautions: CAUTIONS,
   quote: {
     currency: 'EUR', minorDigits: 2, invented: true, pieces: 100,
     lines: [
@@ -103,7 +99,7 @@ export const HELLO: Hello = {
     plating('antique-gold', 'antique gold', '#3b2a0e', '#ae8a45', '#f0dca4', true),
   ],
   blank: BLANK, limits: [{ making: 'struck', fill: 'soft', limits: DESIGN.limits }], finishes: [{ role: 'enamel', finishes: ['', 'glitter', 'pearl', 'translucent', 'glow'] }, { role: 'metal', finishes: ['', 'sandblasted', 'textured'] }],
-  leastSize: 5, greatestSize: 150,
+  leastSize: 5, greatestSize: 150, back: BACK_USUAL,
 };
 
 export const OPENED: Opened = {

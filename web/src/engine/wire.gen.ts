@@ -1021,6 +1021,39 @@ export interface Fixing {
   caution: string;
 }
 
+/** Matter is what a caution is about. */
+export type Matter = "small-parts" | "magnets" | "sharp" | "nickel" | "lead-and-cadmium" | "law";
+
+/** Rule is a clause and its number, as far as it was read. */
+export interface Rule {
+  /** US, US-CA (California) or EU */
+  place: string;
+  clause: string;
+  what: string;
+  /** empty when the clause has no number */
+  value: string;
+  unit: string;
+  /** the same in another unit */
+  value2: string;
+  unit2: string;
+  /** Note is the scope that matters here, in our words. */
+  note: string;
+  /** Memory is true when part of it was not read but remembered: look it up. */
+  memory: boolean;
+}
+
+/** Caution is one of them. */
+export interface Caution {
+  matter: Matter;
+  /** Grave is true when the buyers stated are among those it is meant for. */
+  grave: boolean;
+  says: string;
+  do: string;
+  rules: Rule[];
+  /** further sentences, behind "why?" */
+  more: string[];
+}
+
 /** Line is one line of a quote. Amount is rounded once, half away from zero, to the currency's minor units. */
 export interface Line {
   /** stable: see the Key constants */
@@ -1081,6 +1114,8 @@ export interface Check {
   places: Place[];
   /** Fixings is how each fastening would stand on it, posts first. */
   fixings: Fixing[];
+  /** Cautions are those its parts and its buyers call for. */
+  cautions: Caution[];
   quote: Quote;
   /** QuoteProblem says why there is no quote; empty when there is one. */
   quoteProblem: string;

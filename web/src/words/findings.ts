@@ -21,6 +21,7 @@ const KIND_WORDS: Record<Finding['kind'], string> = {
   'solid-metal': 'Large bare metal',
   'small-lettering': 'Lettering too small',
   'small-cut-out': 'Cut-out too small',
+  'clutch-shows': 'Clutch shows',
   ...OUTLINE_KINDS,
 };
 
@@ -72,6 +73,8 @@ export function measuredWords(f: Finding): string {
       return `${mm2(f.area)} of metal with nothing in it, ${mm(f.thinnest)} across`;
     case 'small-lettering':
       return `${many(f, 'letter')} ${mm(f.thinnest, 2)} high, the maker holds ${mm(f.limit, 2)}`;
+    case 'clutch-shows':
+      return `by ${mm(f.typical)}, on metal ${mm(2 * f.thinnest)} broad`;
     case 'small-cut-out':
       return `${mm(f.thinnest, 2)} across, the maker cuts ${mm(f.limit, 2)}`;
     default:
@@ -115,6 +118,8 @@ export function meaningWords(f: Finding, { flat, other }: Sides): string {
       return 'Large bare metal shows every scratch and every ripple of the polish. It can be made; some texture, a pattern of lines or a fill would look better.';
     case 'small-lettering':
       return 'Letters this low fill up or break, and nobody will read them. Make them larger, leave some out, print them, or put them on the back.';
+    case 'clutch-shows':
+      return 'What holds the pin is broader than the metal before it and peeps out beside it or through a hole. The pin can be made; move the post, take a smaller clutch or another fastening, or make the pin larger.';
     case 'small-cut-out':
       return 'A hole this small cannot be cut cleanly through the metal. Make it larger, or fill it with enamel or metal.';
     default:
