@@ -23,6 +23,7 @@ const LEVELS = {
   'sizing/caution': 3,
   'sizing/trace': 3,
   'sizing/fastener': 4,
+  'sizing/mend': 4,
   'sizing/proof': 5,
   'sizing/fit': 5,
   'sizing/parcel': 6,

@@ -1,0 +1,76 @@
+package mend
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"badgewright/sizing"
+	"badgewright/sizing/unit"
+	"badgewright/sizing/wall"
+)
+
+func TestTheSmallestSizeThatHoldsAsRepairedIsFoundToHalfAMillimetre(t *testing.T) {
+	s := drawn(planted[0].picture)
+	box, ok := sizing.Outline(s)
+	require.True(t, ok)
+	b := wall.NewBuilder(s)
+	shares := []float64{}
+	got, err := HoldsFrom(b, nil, box, sizing.ByLongest, limits, 40, func(share float64, _ string) error {
+		shares = append(shares, share)
+		return nil
+	})
+	require.NoError(t, err)
+	assert.IsNonDecreasing(t, shares)
+	assert.InDelta(t, 1, shares[len(shares)-1], 0.35)
+	holds := func(size unit.MM) bool {
+		d := &Drawing{Builder: b, Scale: sizing.ScaleFor(box, sizing.Size{MM: size, By: sizing.ByLongest}), Limits: limits}
+		o, err := All(d, nil)
+		require.NoError(t, err)
+		return len(o.Left) == 0 && len(failing(t, with(d, o.Recipes))) == 0
+	}
+	assert.True(t, holds(got))
+	assert.False(t, got > sizing.LeastSize && holds(got-finest))
+	m, err := wall.Measure(s, nil)
+	require.NoError(t, err)
+	assert.Less(t, got, m.HoldsFrom(box, sizing.ByLongest, limits), "less than as drawn")
+}
+
+func TestTheSearchStopsWhenItIsAskedTo(t *testing.T) {
+	s := drawn(planted[0].picture)
+	box, _ := sizing.Outline(s)
+	stop := errors.New("stopped")
+	n := 0
+	_, err := HoldsFrom(wall.NewBuilder(s), nil, box, sizing.ByLongest, limits, 40, func(float64, string) error {
+		if n++; n > 5 {
+			return stop
+		}
+		return nil
+	})
+	assert.ErrorIs(t, err, stop)
+	assert.Equal(t, 6, n)
+}
+
+func TestRepairsMadeAtOneSizeServeAtALargerOne(t *testing.T) {
+	for _, c := range planted {
+		d := drawing(drawn(c.picture))
+		o, err := All(d, nil)
+		require.NoError(t, err, c.name)
+		larger := with(d, o.Recipes)
+		larger.Scale = scale * 0.8
+		assert.Empty(t, failing(t, larger), c.name)
+	}
+}
+
+func TestChangesAreCountedByPartsOfPixels(t *testing.T) {
+	was, is := drawn("rr rr"), drawn("rr rr")
+	assert.Equal(t, "0 mm², 0 % of the pin", changed(was, is, scale).Words)
+	is.Labels[0], is.Beside[0], is.Cover[0] = 3, 0, 153 // 60 % of it is metal
+	is.Labels[1], is.Beside[1] = 1, 1
+	c := changed(was, is, 2)
+	assert.InDelta(t, 1.6/4, c.MM2, 1e-9)
+	assert.InDelta(t, 1.6/64, c.Share, 1e-9)
+	assert.Equal(t, "0.4 mm², 2.5 % of the pin", c.Words)
+}
