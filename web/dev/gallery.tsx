@@ -4,12 +4,14 @@ import { render } from 'preact';
 import type { ComponentChildren } from 'preact';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import '../src/style/index.css';
+import { BeforeSheet } from '../src/panels/BeforeSheet';
 import { BackPanel } from '../src/panels/BackPanel';
 import { ColoursPanel } from '../src/panels/ColoursPanel';
 import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
 import { OrderPanel } from '../src/panels/OrderPanel';
 import { SightPanel } from '../src/panels/SightPanel';
+import { SizesPanel } from '../src/panels/SizesPanel';
 import { choices } from '../src/state/choices';
 import * as s from '../src/state/store';
 import { thumbs } from '../src/state/thumbs';
@@ -24,6 +26,7 @@ import { MAKER } from './canned/codes';
 import { DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
+import { CANVAS, SIZES, THOUGHT, THOUGHT_ROW, WISH } from './canned/sizes';
 
 const idle = () => undefined;
 const version = DESIGN.versions[0] ?? { id: '', name: '', plating: 'gold', colours: [], quantity: 100 };
@@ -34,6 +37,14 @@ const PANELS: Record<string, () => ComponentChildren> = {
   metal: () => (
     <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES] }} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
       onLimits={idle} onUsualLimits={idle} onRecipes={idle} onLine={idle} onPoint={idle} onFinding={idle} />
+  ),
+  sizes: () => (
+    <SizesPanel sizes={SIZES} size={DESIGN.size} limits={DESIGN.limits} thought={THOUGHT} answer={THOUGHT_ROW && { thought: THOUGHT, row: THOUGHT_ROW }}
+      onSize={idle} onDrag={idle} onDrop={idle} onThink={idle} onUse={idle} />
+  ),
+  before: () => (
+    <BeforeSheet wish={WISH} canvas={CANVAS} late={false} picture={undefined} problem="" planned={WISH} copied={false} bounds={{ least: 5, most: 150 }}
+      onSize={idle} onMaking={idle} onFill={idle} onOwn={idle} onSide={idle} onSave={idle} onCopy={idle} onForget={idle} onClose={idle} />
   ),
   back: () => <BackPanel check={CHECK} design={DESIGN} turned={false} onPosts={idle} onTurn={idle} />,
   sight: () => <SightPanel check={CHECK} design={DESIGN} bounds={{ least: 5, most: 150 }} trueSize={TRUE_SIZE} perMM={TRUE_SIZE.perMM} onSize={idle} onBy={idle} onMatched={async () => 'The canned engine takes no check.'} />,

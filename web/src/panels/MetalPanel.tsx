@@ -10,6 +10,7 @@ import { kindWords, measuredWords } from '../words/findings';
 import { mm } from '../words/length';
 import { metalSays, VERDICT } from '../words/words';
 import { HandLines } from './HandLines';
+import { SaveMarks } from './SaveMarks';
 
 export interface MetalProps {
   design: Design;
@@ -105,6 +106,7 @@ function Findings(p: MetalProps) {
           </li>
         ))}
       </ol>
+      <SaveMarks />
       {p.check && p.check.holdsFrom > 0 ? <p>As drawn, every line and area holds from {mm(p.check.holdsFrom)}.</p> : null}
       <Why>
         <p>Width is measured along the middle of each line and area, to the true edge inside a pixel, so to about {mm(Math.max(...all.map((f) => f.error)), 2)} on this drawing. Within that of a limit the answer is “cannot tell”, not a guess.</p>

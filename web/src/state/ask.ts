@@ -2,6 +2,7 @@
 import { effect, untracked } from '@preact/signals';
 import type { Engine, NamedFile } from '../engine/client';
 import type { DrawingRef, Opened, Project, View } from '../engine/wire.gen';
+import { takePlan } from './before';
 import { askChoices } from './choices';
 import { atHand } from './desk';
 import { lookOf } from './look';
@@ -172,8 +173,9 @@ async function bring(files: Files): Promise<Opened | undefined> {
 
 /** Opens a drawing onto the sheet; when it is refused, what was open stays. */
 export async function open(files: Files, as?: string): Promise<boolean> {
-  const o = await bring(files);
-  if (!o) return false;
+  const brought = await bring(files);
+  if (!brought) return false;
+  const o = as === undefined ? takePlan(brought) : brought;
   place(o, as);
   if (as === undefined && o.notes.length > 0) s.tell(`${o.design.name} is on the sheet.`, o.notes.join(' '));
   return true;

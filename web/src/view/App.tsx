@@ -1,12 +1,15 @@
 import { useEffect, useState } from 'preact/hooks';
+import { wish } from '../state/before';
 import * as s from '../state/store';
+import { Before } from './Before';
 import { Column } from './Column';
 import { listen } from './doors';
 import { Sheet } from './Sheet';
 
 function keys(e: KeyboardEvent): void {
   const typing = e.target instanceof HTMLInputElement && e.target.type === 'text';
-  if (typing || !(e.ctrlKey || e.metaKey) || e.altKey) return;
+  // What lies under the sheet before drawing is not undone unseen.
+  if (typing || wish.value || !(e.ctrlKey || e.metaKey) || e.altKey) return;
   const k = e.key.toLowerCase();
   if (k === 'z' && !e.shiftKey) s.goBack();
   else if (k === 'y' || (k === 'z' && e.shiftKey)) s.goForward();
@@ -28,6 +31,7 @@ export function App() {
         <Sheet />
         <Column />
       </main>
+      <Before />
       <Notes />
       <Progress />
       {over ? <div class="drop" aria-hidden="true"><p>Let go to lay it on the sheet</p></div> : null}

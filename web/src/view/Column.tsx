@@ -16,6 +16,7 @@ import { OrderPanel } from '../panels/OrderPanel';
 import { SightPanel } from '../panels/SightPanel';
 import { reviseFirst } from './doors';
 import { Maker } from './Maker';
+import { Sizes } from './Sizes';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
@@ -88,6 +89,7 @@ export function Column() {
             onPoint={(index) => (s.pointed.value = index)}
             onFinding={(index) => { s.turned.value = false; s.spot.value = { kind: 'finding', index, ...CENTRE }; toSheet(); }}
           />
+          <Sizes />
           <BackPanel check={check} design={d} turned={s.turned.value}
             onPosts={(posts) => design({ posts }, posts === 0 ? 'Posts as advised' : plural(posts, 'post'))}
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />

@@ -1,6 +1,7 @@
 // The drafter's sheet: frame, tools, stage, twin and title block.
 import { computed } from '@preact/signals';
 import { setPictureSide, touch } from '../state/ask';
+import { openBefore } from '../state/before';
 import { bounds } from '../state/bounds';
 import { underOf, withRecipe } from '../state/hands';
 import { recipeOf, type LineDraft } from '../state/line';
@@ -109,7 +110,7 @@ export function Sheet() {
   return (
     <section class="sheet" aria-label="The sheet">
       <Tools />
-      <Doors onFiles={openFirst} onPaste={() => void pasteNow()} onDemo={(d) => void openDemo(d)} />
+      <Doors onFiles={openFirst} onPaste={() => void pasteNow()} onBefore={openBefore} onDemo={(d) => void openDemo(d)} />
       <HeadNotes />
       <div class="stage" ref={ref}>
         <Stage

@@ -1,15 +1,18 @@
-// The ways in: choose, paste, photograph; and two more examples, quietly.
+// The ways in: choose, paste, photograph; a door for those who have not drawn
+// yet; and two more examples, quietly.
 import { useRef } from 'preact/hooks';
 
 export interface DoorsProps {
   onFiles: (f: FileList | null) => void;
   onPaste: () => void;
+  /** There is no drawing yet. */
+  onBefore: () => void;
   onDemo: (d: 'lighthouse' | 'harbour' | 'buoy') => void;
 }
 
 export const KINDS = 'image/png,image/jpeg,image/webp,image/avif,image/gif,image/svg+xml,.svg';
 
-export function Doors({ onFiles, onPaste, onDemo }: DoorsProps) {
+export function Doors({ onFiles, onPaste, onBefore, onDemo }: DoorsProps) {
   const file = useRef<HTMLInputElement>(null);
   const shot = useRef<HTMLInputElement>(null);
   const took = (e: { currentTarget: HTMLInputElement }) => {
@@ -23,8 +26,9 @@ export function Doors({ onFiles, onPaste, onDemo }: DoorsProps) {
       <button type="button" class="door first" onClick={() => file.current?.click()}>Choose drawing</button>
       <button type="button" class="door" onClick={onPaste}>Paste</button>
       <button type="button" class="door" onClick={() => shot.current?.click()}>Photograph</button>
+      <button type="button" class="door second" aria-haspopup="dialog" onClick={onBefore}>I haven’t drawn it yet</button>
       <p class="quiet">
-        or drop one anywhere.{' '}<span class="examples">Examples:{' '}
+        or drop one.{' '}<span class="examples">Examples:{' '}
         <button type="button" class="link" onClick={() => onDemo('lighthouse')}>lighthouse</button>,{' '}
         <button type="button" class="link" onClick={() => onDemo('harbour')}>harbour</button>,{' '}
         <button type="button" class="link" onClick={() => onDemo('buoy')}>buoy</button></span>
