@@ -64,7 +64,8 @@ func (m *Measured) Findings(scale unit.PxPerMM, l sizing.Limits) []sizing.Findin
 // ends and corners. What is too small as a whole is told once.
 func (m *Measured) sized(scale unit.PxPerMM, l sizing.Limits) []sizing.Finding {
 	gone := make([]bool, len(m.parts.Label))
-	found := m.tiny(scale, l, gone)
+	found := m.lettering(scale, l, gone)
+	found = append(found, m.tiny(scale, l, gone)...)
 	return append(found, m.narrow(scale, l, gone)...)
 }
 
@@ -205,6 +206,7 @@ func (m *Measured) judge(f *sizing.Finding, scale unit.PxPerMM, err float64) {
 // needPx returns the long side of a drawing whose pixels are fine enough to
 // judge a limit, rounded up to a hundred.
 func (m *Measured) needPx(scale unit.PxPerMM, limit unit.MM, err float64) int {
-	times := 4 * err / limit.Px(scale)
-	return int(math.Ceil(float64(max(m.s.W, m.s.H))*times/100)) * 100
+	return roundedUp(float64(max(m.s.W, m.s.H)) * 4 * err / limit.Px(scale))
 }
+
+func roundedUp(px float64) int { return int(math.Ceil(px/100)) * 100 }

@@ -26,6 +26,7 @@ type Measured struct {
 	open    []border
 	gaps    []opening
 	rooms   []room
+	rows    []row
 	round   around
 	widest  []float32 // of each part, the width of the largest disc in it
 	// least is, for each group, the limit in px above which a place of it fails.
@@ -98,6 +99,7 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 	m.widestOf()
 	m.borders()
 	m.findRooms()
+	m.findRows()
 	return m, tell(1)
 }
 

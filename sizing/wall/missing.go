@@ -21,9 +21,13 @@ func (m *Measured) missing(scale unit.PxPerMM, l sizing.Limits) []sizing.Finding
 	return append(found, m.lacking(m.open, sizing.NoEdge, scale, l.Edge)...)
 }
 
+// coarsePx is the width of a line, in pixels, up to which a gap shorter than a
+// few pixels may be the raster's.
+const coarsePx = 4
+
 // broken reports the gaps in lines and outer edges. A gap is one at any size.
 func (m *Measured) broken(scale unit.PxPerMM, l sizing.Limits) []sizing.Finding {
-	found := make([]sizing.Finding, 0, len(m.gaps))
+	var found, unsure []sizing.Finding
 	for i := range m.gaps {
 		o := &m.gaps[i]
 		if o.width <= m.shaky {
@@ -36,15 +40,21 @@ func (m *Measured) broken(scale unit.PxPerMM, l sizing.Limits) []sizing.Finding 
 		x, y := middleOf(o.path)
 		x0, y0, x1, y1 := boxOf(o.path)
 		e := &o.ends
-		found = append(found, sizing.Finding{
+		f := sizing.Finding{
 			Kind: sizing.Gap, Flat: m.flatOf(o.a), Other: m.beyond(o.b), Count: 1, X: x, Y: y,
 			X0: min(x0, e[0], e[2]), Y0: min(y0, e[1], e[3]), X1: max(x1, e[0], e[2]), Y1: max(y1, e[1], e[3]),
 			Ends: *e, Path: o.path, Length: scale.MM(o.length),
 			Thinnest: scale.MM(o.width), Typical: scale.MM(o.metal),
 			Error: scale.MM(m.shaky), Limit: limit, Verdict: sizing.Fails,
-		})
+		}
+		if o.metal < coarsePx && o.width < grainPx {
+			f.Verdict, f.NeedPx = sizing.CannotTell, roundedUp(float64(max(m.s.W, m.s.H))*coarsePx/o.metal)
+			unsure = append(unsure, f)
+			continue
+		}
+		found = append(found, f)
 	}
-	return found
+	return append(found, inOne(unsure)...)
 }
 
 func boxOf(path []float32) (x0, y0, x1, y1 float64) {
