@@ -68,11 +68,20 @@ func (m *Measured) join(w *way, at *At) (sizing.Join, bool) {
 		return j, true
 	}
 	// A part hangs straight from a point above its centre.
-	x := m.parts[lower].X
-	p, okUp := m.place(upper, lower, x, 1, at)
-	q, okLow := m.place(lower, upper, x, -1, at)
-	j.Upper, j.Lower = m.added(p), m.added(q)
-	return j, okUp && okLow
+	e := eyeRoom{at: at, r: at.Limits.Eye.Px(at.Scale) / 2, rim: at.Limits.EyeRim.Px(at.Scale), x: m.parts[lower].X}
+	for _, upperOffs := range [2][]float64{e.offs(), e.inside()} {
+		e.other = nil
+		p, ok := m.place(upper, lower, 1, upperOffs, &e)
+		if !ok {
+			continue
+		}
+		e.other = &p
+		if q, ok := m.place(lower, upper, -1, e.offs(), &e); ok {
+			j.Upper, j.Lower = m.added(p), m.added(q)
+			return j, true
+		}
+	}
+	return j, false
 }
 
 func (m *Measured) drawn(hole int32) sizing.Eye {
@@ -96,18 +105,30 @@ const (
 	leanMM unit.MM = 2
 )
 
+// eyeRoom is what the place of an eye is looked for by, in pixels.
+type eyeRoom struct {
+	at     *At
+	r, rim float64 // of the hole, and of metal round it
+	x      float64 // the column it should be in
+	other  *[2]float64
+}
+
+// offs are how far off the edge of a part its eye may be: as an ear on it, round
+// the very end of it, or as a hole inside.
+func (e *eyeRoom) offs() []float64 { return append([]float64{e.r + proud*e.rim, 0}, e.inside()...) }
+
+// inside is a hole with metal all round, grainPx deeper than it must be.
+func (e *eyeRoom) inside() []float64 { return []float64{-(e.r + e.rim + grainPx)} }
+
 // place finds room for an eye of a part, at its lower side (down 1) or upper
-// (down -1), as near to column x as may be: as an ear on the outline, round the
-// very end of it, or as a hole inside; near that column by any of the three,
-// then farther off.
-func (m *Measured) place(part, other int32, x, down float64, at *At) (p [2]float64, ok bool) {
-	r := at.Limits.Eye.Px(at.Scale) / 2
-	rim := at.Limits.EyeRim.Px(at.Scale)
+// (down -1), as near to the column as may be: near it in any of the ways, then
+// farther off.
+func (m *Measured) place(part, other int32, down float64, offs []float64, e *eyeRoom) (p [2]float64, ok bool) {
 	b := &m.parts[part]
-	lean, wide := leanMM.Px(at.Scale), b.X1-b.X0
+	lean, wide := leanMM.Px(e.at.Scale), b.X1-b.X0
 	for _, reach := range [2]float64{min(lean, wide), wide} {
-		for _, off := range [3]float64{r + proud*rim, 0, -(r + rim)} {
-			if p, ok = m.placeAlong(part, other, x, down, reach, off, at); ok {
+		for _, off := range offs {
+			if p, ok = m.placeAlong(part, other, down, reach, off, e); ok {
 				return p, true
 			}
 		}
@@ -115,17 +136,16 @@ func (m *Measured) place(part, other int32, x, down float64, at *At) (p [2]float
 	return p, false
 }
 
-// placeAlong tries places off the edge of a part, from a column outward.
-func (m *Measured) placeAlong(part, other int32, x, down, reach, off float64, at *At) (p [2]float64, ok bool) {
-	r, rim := at.Limits.Eye.Px(at.Scale)/2, at.Limits.EyeRim.Px(at.Scale)
-	for far := 0.0; far <= reach; far += max(1, rim/4) {
-		for _, px := range [2]float64{x - far, x + far} {
+// placeAlong tries places off the edge of a part, from the column outward.
+func (m *Measured) placeAlong(part, other int32, down, reach, off float64, e *eyeRoom) (p [2]float64, ok bool) {
+	for far := 0.0; far <= reach; far += max(1, e.rim/4) {
+		for _, px := range [2]float64{e.x - far, e.x + far} {
 			y, hit := m.edgeIn(part, other, px, down)
 			if !hit {
 				continue
 			}
 			p = [2]float64{px, y + float64(down*off)}
-			if m.fits(p, r, rim, part, other, off >= 0, at) {
+			if m.fits(p, part, other, off >= 0, e) {
 				return p, true
 			}
 		}
@@ -157,26 +177,26 @@ func (m *Measured) edgeIn(part, other int32, x, down float64) (y float64, hit bo
 	return 0, false
 }
 
-// fits says whether a hole of radius r with metal rim round it can be put at a
-// place: clear of the other part and of holes, and, for an ear, on enough of
-// its own part to hold as a bridge does; inside, with metal all round.
-func (m *Measured) fits(p [2]float64, r, rim float64, part, other int32, ear bool, at *At) bool {
-	if p[0] < 0 || p[1] < 0 || p[0] >= float64(m.v.w) || p[1] >= float64(m.v.h) {
+// fits says whether a hole with metal round it can be put at a place: clear of
+// the other part, its eye and of holes, and, for an ear, on enough of its own
+// part to hold as a bridge does; inside, with metal all round.
+func (m *Measured) fits(p [2]float64, part, other int32, ear bool, e *eyeRoom) bool {
+	out := e.r + e.rim
+	switch {
+	case p[0] < 0 || p[1] < 0 || p[0] >= float64(m.v.w) || p[1] >= float64(m.v.h):
+		return false
+	case e.other != nil && length(p[0]-e.other[0], p[1]-e.other[1]) < 2*out+grainPx:
 		return false
 	}
 	const steps = 72
-	out := r + rim
 	foot := 0
 	for k := range steps {
 		sin, cos := math.Sincos(2 * math.Pi * float64(k) / steps)
-		for _, far := range [2]float64{r, out} {
+		for _, far := range [2]float64{e.r, out} {
 			x, y := int(math.Floor(p[0]+float64(cos*far))), int(math.Floor(p[1]+float64(sin*far)))
-			if m.holeAt(x, y) >= 0 {
-				return false
-			}
 			on := m.v.at(x, y) == solid
 			switch {
-			case on && m.partOf[m.comps.At(x, y)] != part:
+			case m.holeAt(x, y) >= 0 || on && m.partOf[m.comps.At(x, y)] != part:
 				return false
 			case on && far == out:
 				foot++
@@ -186,7 +206,7 @@ func (m *Measured) fits(p [2]float64, r, rim float64, part, other int32, ear boo
 	if !ear {
 		return foot == steps
 	}
-	return 2*math.Pi*out*float64(foot)/steps >= at.Limits.Bridge.Px(at.Scale) && !m.nearer(p, out, other)
+	return 2*math.Pi*out*float64(foot)/steps >= e.at.Limits.Bridge.Px(e.at.Scale) && !m.nearer(p, out, other)
 }
 
 // nearer says whether a part comes within a distance of a place.

@@ -64,6 +64,9 @@ func (b *Builder) apply(s *reduce.Separation, label uint8, recipes []sizing.Reci
 		case sizing.EraseLine:
 			b.erase(s, b.pointsOf(r.Points), widthOf(r, l.Line).Px(scale))
 		default:
+			if b.reshape(s, r, label, scale, l) {
+				continue
+			}
 			if err := b.mend(s, r, label, scale, l); err != nil {
 				return err
 			}
