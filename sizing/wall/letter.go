@@ -65,11 +65,11 @@ func (m *Measured) letterOf(k int32) letter {
 }
 
 // spacing is how far apart the middles of neighbouring letters are at most, in
-// heights: a narrow letter, a space, and a wide one. alike is how much larger
+// heights: a narrow letter, a space, and a wide one. likeSize is how much larger
 // one may be than the other.
 const (
-	spacing = 1.9
-	alike   = 2.2
+	spacing  = 1.9
+	likeSize = 2.2
 )
 
 // link gives each letter its nearest neighbour, and the nearest on the other
@@ -112,7 +112,7 @@ func nearestLetter(all []letter, i, one int) int {
 		q := &all[k]
 		dx, dy := q.x-l.x, q.y-l.y
 		d := math.Hypot(dx, dy)
-		if k == i || d >= best || d > spacing*min(l.big, q.big) || max(l.big, q.big) > alike*min(l.big, q.big) {
+		if k == i || d >= best || d > spacing*min(l.big, q.big) || max(l.big, q.big) > likeSize*min(l.big, q.big) {
 			continue
 		}
 		if one >= 0 {
