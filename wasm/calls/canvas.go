@@ -66,7 +66,11 @@ func marks(s *Session, job Job, ask wire.MarksAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	spots := k.measured.Findings(k.badge.Scale, u.design.Limits)
+	back, err := u.back()
+	if err != nil {
+		return Reply{}, err
+	}
+	spots := u.findings(k, &back)
 	if len(spots) == 0 {
 		return Reply{}, &reduce.Refusal{What: "There is nothing to mark: every line and every colour area holds."}
 	}

@@ -3,6 +3,7 @@ package calls
 import (
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/fastener"
 	"badgewright/sizing/fit"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
@@ -29,8 +30,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	size, limits := u.design.Size, u.design.Limits
-	findings := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, limits)...) // a list on the wire, even when empty
-	findings = append(findings, back.Findings(k.badge.Scale, k.badge.Outline)...)
+	findings := u.findings(k, &back)
 	holds := drawn.HoldsFrom(u.base.box, size.By, limits)
 	answer := wire.Check{
 		Flats: recoloured(flatsOf(u.base), u.version), W: k.badge.Width(), H: k.badge.Height(),
@@ -53,6 +53,13 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		answer.QuoteProblem = err.Error()
 	}
 	return Reply{Answer: answer}, nil
+}
+
+// findings lists the trouble spots of what is struck, in the order in which they
+// are numbered; it is a list on the wire, even when empty.
+func (u *subject) findings(k *struck, back *fastener.Advice) []sizing.Finding {
+	all := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, u.design.Limits)...)
+	return append(all, back.Findings(k.badge.Scale, k.badge.Outline)...)
 }
 
 // measuresOf puts the measures of a badge into words.
