@@ -75,7 +75,7 @@ func (t *trail) corners() []corner {
 		all = append(all, c)
 	}
 	slices.SortStableFunc(all, func(a, b corner) int { return a.i - b.i })
-	return t.tips(t.peaks(all))
+	return t.hairpins(t.tips(t.peaks(all)))
 }
 
 // peaks keeps those corners that are surer than any other near by.

@@ -104,8 +104,14 @@ const (
 	mostReach  = 1.5
 )
 
-// errors returns the greatest distance of a place, as a part of its tolerance.
+// usual is the part of their tolerance that places may be off by on the whole
+// (root of the mean square).
+const usual = 0.55
+
+// errors returns the greatest distance of a place as a part of its tolerance, or
+// that of all on the whole when it is worse.
 func (f *fitter) errors(c *cubic, p []vec, off []float64) (far float64) {
+	sum := 0.0
 	for i := 1; i+1 < len(p); i++ {
 		d := c.at(f.u[i]).sub(p[i])
 		// Along the curve a place may lie where it likes.
@@ -118,8 +124,9 @@ func (f *fitter) errors(c *cubic, p []vec, off []float64) (far float64) {
 			}
 		}
 		far = max(far, e/off[i])
+		sum += float64(e*e) / float64(off[i]*off[i])
 	}
-	return far
+	return max(far, math.Sqrt(sum/float64(len(p)))/usual)
 }
 
 // alongFree is how far along a curve, px, a place may lie from where its
