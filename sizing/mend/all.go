@@ -9,12 +9,12 @@ import (
 type Outcome struct {
 	Recipes []sizing.Recipe `json:"recipes"` // to be added to the design's
 	Before  int             `json:"before"`  // places that failed
-	Left    []Left          `json:"left"`    // places that still do
-	Change  Change          `json:"change"`
+	Left    []Unmended      `json:"left"`    // places that still do
+	Change  Alteration      `json:"change"`
 }
 
-// Left is a place that needs the artist, and why.
-type Left struct {
+// Unmended is a place that needs the artist, and why.
+type Unmended struct {
 	Finding sizing.Finding `json:"finding"` // as it is after the repairs
 	Why     string         `json:"why"`
 }
@@ -208,12 +208,12 @@ func (w *work) harms(f *sizing.Finding, found []sizing.Finding) bool {
 }
 
 func (w *work) outcome(found []sizing.Finding) *Outcome {
-	o := &Outcome{Recipes: []sizing.Recipe{}, Before: len(w.first), Left: []Left{}}
+	o := &Outcome{Recipes: []sizing.Recipe{}, Before: len(w.first), Left: []Unmended{}}
 	for _, d := range w.done {
 		o.Recipes = append(o.Recipes, d.recipes...)
 	}
 	for _, f := range found {
-		o.Left = append(o.Left, Left{Finding: f, Why: Why(&f)})
+		o.Left = append(o.Left, Unmended{Finding: f, Why: Why(&f)})
 	}
 	o.Change = changed(w.struck.sep, w.sep, w.d.Scale)
 	return o

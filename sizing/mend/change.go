@@ -7,8 +7,8 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Change is how much of a drawing repairs alter.
-type Change struct {
+// Alteration is how much of a drawing repairs alter.
+type Alteration struct {
 	MM2   float64 `json:"mm2"`
 	Share float64 `json:"share"` // of the pin, 0..1
 	Words string  `json:"words"`
@@ -16,7 +16,7 @@ type Change struct {
 
 // changed compares two struck separations pixel by pixel, by what each part of
 // a pixel is: metal, one of the enamels, print, or none of the pin.
-func changed(was, is *reduce.Separation, scale unit.PxPerMM) Change {
+func changed(was, is *reduce.Separation, scale unit.PxPerMM) Alteration {
 	a, b := classes(was), classes(is)
 	solid := was.Solid()
 	px, pin := 0.0, 0.0
@@ -27,7 +27,7 @@ func changed(was, is *reduce.Separation, scale unit.PxPerMM) Change {
 		}
 		px += 1 - common(was, is, a, b, i)
 	}
-	c := Change{MM2: px / float64(scale) / float64(scale)}
+	c := Alteration{MM2: px / float64(scale) / float64(scale)}
 	if pin > 0 {
 		c.Share = px / pin
 	}

@@ -8,7 +8,7 @@ import (
 // Tried is a repair that does, what it changes, and the drawing as it leaves it.
 type Tried struct {
 	Offer
-	Change Change
+	Change Alteration
 	Struck *reduce.Separation
 }
 

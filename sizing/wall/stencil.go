@@ -49,7 +49,7 @@ type span struct{ from, to float64 }
 func (k *stencil) slab(a, b *cross, sa, sb span) {
 	dx, dy := b.at.x-a.at.x, b.at.y-a.at.y
 	long := math.Sqrt(float64(dx*dx) + float64(dy*dy))
-	if long < 1e-9 || long > tornApart || !alike(a, b) {
+	if long < 1e-9 || long > tornApart || !sameHeading(a, b) {
 		return
 	}
 	ux, uy := dx/long, dy/long
@@ -80,8 +80,8 @@ func (k *stencil) slab(a, b *cross, sa, sb span) {
 // whose middles no longer belong together.
 const tornApart = 3 * probeStep
 
-// alike says whether two places of a path go the same way.
-func alike(a, b *cross) bool { return float64(a.nx*b.nx)+float64(a.ny*b.ny) > sameWay }
+// sameHeading says whether two places of a path go the same way.
+func sameHeading(a, b *cross) bool { return float64(a.nx*b.nx)+float64(a.ny*b.ny) > sameWay }
 
 // sameWay is the cosine from which they do.
 const sameWay = 0.7

@@ -133,7 +133,7 @@ func evenOut(all []cross, grows []growth, width float64) {
 		}
 		sum, n := 0.0, 0.0
 		for k := max(0, i-reach); k <= min(len(all)-1, i+reach); k++ {
-			if grows[k].some && alike(&all[k], &all[i]) {
+			if grows[k].some && sameHeading(&all[k], &all[i]) {
 				sum += grows[k].by[1] - grows[k].by[0]
 				n++
 			}

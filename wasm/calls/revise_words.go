@@ -49,10 +49,13 @@ func orderedWords(c sizing.VersionColour, version string, names map[reduce.FlatI
 	return fmt.Sprintf("What %s was ordered as%s in %s: %s.", nameIn(names, c.Flat), as, version, lostWhy[reduce.NoSuchFlat])
 }
 
-// lineWords says it of a line made by hand.
+// lineWords says it of a line made by hand, or of a repair.
 func lineWords(kind sizing.RecipeKind) string {
-	what := "A line drawn by hand"
-	if kind == sizing.EraseLine {
+	what := "A repair"
+	switch kind {
+	case sizing.DrawLine:
+		what = "A line drawn by hand"
+	case sizing.EraseLine:
 		what = "A line erased by hand"
 	}
 	return what + ": " + lostWhy[reduce.NothingThere] + "."

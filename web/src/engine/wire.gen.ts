@@ -1208,6 +1208,75 @@ export interface Touch {
   lines?: HandLine[];
 }
 
+/** OffersAsk asks for the repairs of one trouble spot of a picked version, as the check told it. */
+export interface OffersAsk {
+  picked: Picked;
+  finding: Finding;
+  /** Side is of each picture of the place, px, 16..1024; 0 for no picture. */
+  side: number;
+}
+
+/** Alteration is how much of a drawing repairs alter. */
+export interface Alteration {
+  mm2: number;
+  /** of the pin, 0..1 */
+  share: number;
+  words: string;
+}
+
+/** MendOffer is one repair, and how much of the drawing it changes. */
+export interface MendOffer {
+  /** to be added to the design's */
+  recipes: Recipe[];
+  /** what is done, in a sentence */
+  words: string;
+  /** Gentle is true when it is made with the others when all are repaired. */
+  gentle: boolean;
+  change: Alteration;
+}
+
+/** Offers is the repairs that do for a trouble spot, the gentlest first; none when it needs the artist. The answer comes with RGBA pixels of the place, Side by Side each (straight alpha): as it is, then as each offer leaves it. */
+export interface Offers {
+  offers: MendOffer[];
+  /** Why there is none; empty when there are some. */
+  why: string;
+  /** 0 when no pictures come */
+  side: number;
+  /** Across is how much of the pin a picture shows, each way. */
+  across: Length;
+}
+
+/** MendAllAsk asks for everything to be repaired. */
+export interface MendAllAsk {
+  picked: Picked;
+}
+
+/** Unmended is a place that needs the artist, and why. */
+export interface Unmended {
+  /** as it is after the repairs */
+  finding: Finding;
+  why: string;
+}
+
+/** MendAll is the recipes to add to the design's, what they change, and what is left. */
+export interface MendAll {
+  recipes: Recipe[];
+  /** places that failed */
+  before: number;
+  left: Unmended[];
+  change: Alteration;
+}
+
+/** MendedFromAsk asks for the smallest size that holds as repaired. */
+export interface MendedFromAsk {
+  picked: Picked;
+}
+
+/** MendedFrom is the smallest size, by the design's measure, from which every size that was tried held as repaired; its mm are 0 when none did. */
+export interface MendedFrom {
+  size: Length;
+}
+
 /** Plan is a pin that is not drawn yet. */
 export interface Plan {
   /** of its longer side */
@@ -1464,6 +1533,9 @@ export interface Calls {
   choices: { ask: ChoicesAsk; answer: Choices };
   picture: { ask: PictureAsk; answer: Picture };
   touch: { ask: TouchAsk; answer: Touch };
+  offers: { ask: OffersAsk; answer: Offers };
+  mendall: { ask: MendAllAsk; answer: MendAll };
+  mendedfrom: { ask: MendedFromAsk; answer: MendedFrom };
   canvas: { ask: CanvasAsk; answer: Canvas };
   guide: { ask: GuideAsk; answer: PNGFile };
   marks: { ask: MarksAsk; answer: PNGFile };
