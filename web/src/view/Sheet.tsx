@@ -47,8 +47,8 @@ const marked = computed(() => {
 const TWIN_FOOT = 64;
 
 /** Room kept for a twin whose size is not known yet, px: what a usual pin takes,
- * so that nothing moves when it comes; a narrow sheet gives all it may. */
-const UNKNOWN_TWIN = { w: Infinity, h: 144 };
+ * so that nothing moves when it comes. */
+const UNKNOWN_TWIN = 144;
 
 /** Dragging goes in steps of a tenth of a millimetre; what is typed is kept finer. */
 const DRAGGED = 10;
@@ -102,8 +102,9 @@ export function Sheet() {
   const { ref, room } = useRoom<HTMLDivElement>();
   const check = s.shown.value?.check;
   const shot = s.front.value?.shot;
-  const twin = twinSize(shot, check, perMM.value, factor.value) ?? UNKNOWN_TWIN;
-  const layout = layOut(room, twin.w, shot?.picture, dragFactor.value);
+  const twin = twinSize(shot, check, perMM.value, factor.value)?.h ?? UNKNOWN_TWIN;
+  const layout = layOut(room, shot?.picture, dragFactor.value);
+  const narrow = room.w > 0 && room.w < NARROW;
   const { map } = layout;
   const spot = s.spot.value;
   const thinnest = s.shownDesign.value?.limits.line ?? 0;
@@ -118,7 +119,7 @@ export function Sheet() {
           turned={s.turned.value} holding={s.holding.value} layout={layout} factor={factor.value}
           lining={spot?.kind === 'line'} gap={gap.value} pointed={s.shownDesign.value?.recipes[s.pointed.value ?? -1]} thinnest={thinnest}
           spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}
-          plating={s.plating.value} twin={{ w: twin.w, h: twin.h + TWIN_FOOT }}
+          plating={s.plating.value} twin={twin + TWIN_FOOT}
           onSide={setPictureSide}
           onTouch={(x, y, at) => void touched(x, y, at)}
           onHold={(on) => (s.holding.value = on)}
@@ -129,7 +130,7 @@ export function Sheet() {
           bounds={bounds.value} onSize={setSide}
         />
         {s.holding.value ? <p class="held small-caps">the drawing as brought</p> : null}
-        <Twin shot={shot} check={check} perMM={perMM.value} trueSize={trueSize.value} factor={factor.value} onCheck={() => go('sight')} />
+        <Twin folded={narrow} shot={shot} check={check} perMM={perMM.value} trueSize={trueSize.value} factor={factor.value} onCheck={() => go('sight')} />
         {s.behind.value && s.shown.value ? <p class="held late small-caps" role="status">working …</p> : null}
         {spot?.kind === 'line' && map && check ? (
           <LineMode
@@ -139,7 +140,7 @@ export function Sheet() {
         ) : null}
         <SpotCard check={check} room={room} map={map} />
       </div>
-      {room.w > 0 && room.w < NARROW && check ? (
+      {narrow && check ? (
         <ul class="callout-list" aria-label="Colours of the pin">
           {check.flats.flats.map((f) => (
             <li key={f.id}><FlatButton flat={f} code={codeOf(check.flats, f.id)} plating={s.plating.value} onClick={() => (s.spot.value = { kind: 'flat', flat: f.id, x: 0, y: 0 })} /></li>

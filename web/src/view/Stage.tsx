@@ -39,8 +39,8 @@ export interface StageProps {
   spot: Spot | undefined;
   name: string;
   plating: Plating | undefined;
-  /** What the twin takes of the right foot, px. */
-  twin: Room;
+  /** What the twin takes of the right foot in height, px. */
+  twin: number;
   onSide: (devicePx: number) => void;
   onTouch: (x: number, y: number, at: Point) => void;
   onHold: (on: boolean) => void;
@@ -106,7 +106,7 @@ function Around(p: StageProps & { check: Check; map: Mapping; mark: Point | unde
   const b = map.toSheet(check.outline[2] ?? 0, check.outline[3] ?? 0);
   const pin = { x: a.x, y: a.y, w: b.x - a.x, h: b.y - a.y };
   const wide = room.w >= NARROW;
-  const callouts = wide ? layCallouts(check.flats, map, pin, room.h - 12, room.h - p.twin.h) : [];
+  const callouts = wide ? layCallouts(check.flats, map, pin, room.h - 12, room.h - p.twin) : [];
   const picked = p.spot?.kind === 'finding' ? p.spot.index : undefined;
   const gap = p.gap && p.spot ? { gap: p.gap, from: p.spot, room, map, raster: check.flats } : undefined;
   return (

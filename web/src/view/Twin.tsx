@@ -1,4 +1,6 @@
-// The pin at its true size on this screen, always on show.
+// The pin at its true size on this screen: beside the large one, or where there
+// is no room for both, in its place when asked for.
+import { useState } from 'preact/hooks';
 import type { Check, TrueSize } from '../engine/wire.gen';
 import type { Shot } from '../state/store';
 import { Canvas } from '../widgets/Canvas';
@@ -11,29 +13,39 @@ interface Props {
   trueSize: TrueSize | undefined;
   /** While the size is dragged: asked-for size over the shown one. */
   factor: number;
+  /** There is no room beside the large pin. */
+  folded: boolean;
   onCheck: () => void;
 }
 
-/** Nothing is drawn until its size is known: a wrong twin is worse than none. */
-export function Twin({ shot, check, perMM, trueSize, factor, onCheck }: Props) {
-  const size = twinSize(shot, check, perMM, factor);
+export function Twin(p: Props) {
+  const [open, setOpen] = useState(false);
+  const { trueSize } = p;
+  const way = p.folded ? (open ? ' folded open' : ' folded') : '';
   return (
-    <figure class="twin" aria-label="True-size twin">
-      {size && perMM && check ? (
-        <div class="twin-cloth" style={{ minWidth: `${size.w}px`, minHeight: `${size.h}px` }}>
-          <div style={{ width: `${size.w}px`, height: `${size.h}px` }}>
-            <Canvas shot={shot} label={`The pin at true size, ${check.shown.w.inMM} by ${check.shown.h.inMM}`} />
-          </div>
-          <Rule perMM={perMM} />
-        </div>
-      ) : null}
+    <figure class={`twin${way}`} aria-label="True-size twin">
+      <Cloth {...p} />
       {trueSize ? (
         <figcaption>
-          <span class="small-caps">true size</span>
-          <button type="button" class="link" onClick={onCheck}>{trueSize.words}</button>
+          {p.folded ? <button type="button" class="fold" onClick={() => setOpen(!open)}>{open ? 'Back to the large one' : 'At true size'}</button> : <span class="small-caps">true size</span>}
+          {p.folded && !open ? null : <button type="button" class="link" onClick={p.onCheck}>{trueSize.words}</button>}
         </figcaption>
       ) : null}
     </figure>
+  );
+}
+
+/** Nothing is drawn until its size is known: a wrong twin is worse than none. */
+function Cloth({ shot, check, perMM, factor }: Props) {
+  const size = twinSize(shot, check, perMM, factor);
+  if (!size || !perMM || !check) return null;
+  return (
+    <div class="twin-cloth" style={{ minWidth: `${size.w}px`, minHeight: `${size.h}px` }}>
+      <div style={{ width: `${size.w}px`, height: `${size.h}px` }}>
+        <Canvas shot={shot} label={`The pin at true size, ${check.shown.w.inMM} by ${check.shown.h.inMM}`} />
+      </div>
+      <Rule perMM={perMM} />
+    </div>
   );
 }
 

@@ -17,14 +17,12 @@ export const NARROW = 620;
 /** What callouts take on each side of a wide sheet, px. */
 export const MARGIN = 158;
 
-/** On a narrow sheet the twin may take this share of the width. */
-const TWIN_SHARE = 0.36;
-
-/** The room left for the pin once callouts, dimension lines and, on a narrow sheet, the twin have theirs. */
-function pinRoom(room: Room, twinWidth: number): Box {
+/** The room left for the pin once callouts and dimension lines have theirs; a
+ * narrow sheet has its twin folded away and its callouts below. */
+function pinRoom(room: Room): Box {
   const wide = room.w >= NARROW;
   const l = wide ? MARGIN + 58 : 52;
-  const r = wide ? MARGIN + 30 : Math.min(Math.max(18, twinWidth + 20), room.w * TWIN_SHARE);
+  const r = wide ? MARGIN + 30 : 18;
   return { x: l, y: 26, w: Math.max(60, room.w - l - r), h: Math.max(60, room.h - 26 - 74) };
 }
 
@@ -32,8 +30,8 @@ function scaled(b: Box, k: number): Box {
   return { x: b.x + (b.w * (1 - k)) / 2, y: b.y + (b.h * (1 - k)) / 2, w: b.w * k, h: b.h * k };
 }
 
-export function layOut(room: Room, twinWidth: number, picture: Picture | undefined, dragFactor: number): Layout {
-  const home = pinRoom(room, twinWidth);
+export function layOut(room: Room, picture: Picture | undefined, dragFactor: number): Layout {
+  const home = pinRoom(room);
   if (!picture) return { home, box: home, map: undefined };
   const box = scaled(fitIn(home, picture.w, picture.h), dragFactor);
   return { home, box, map: mapping(picture, box) };

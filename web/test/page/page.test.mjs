@@ -180,6 +180,30 @@ describe('true size', () => {
     });
   }
 
+  it('on a phone takes the place of the large pin when asked for, as true as elsewhere', async () => {
+    await d.viewport(390, 844, 2);
+    await d.open(server.address);
+    await d.waitFor(() => document.querySelector('.twin .fold'));
+    await ready(d);
+    const seen = () => d.evaluate(() => document.querySelector('.twin .rule')?.checkVisibility() ?? false);
+    const large = await d.evaluate(() => document.querySelector('.flipper .front canvas').getBoundingClientRect().width);
+    assert.ok(large > 240, `the large pin has the sheet to itself: ${large} px`);
+    assert.equal(await seen(), false);
+    await d.click('.twin .fold', 'At true size');
+    await d.waitFor(() => document.querySelector('.twin.open'));
+    const { rule, pin, w } = await d.evaluate(() => ({
+      rule: document.querySelector('.twin .rule path').getBoundingClientRect().width,
+      pin: document.querySelector('.twin canvas').getBoundingClientRect().width,
+      w: Number(/([\d.]+)\s×/.exec(document.querySelector('.title-block').textContent)[1]),
+    }));
+    const mm = (pin / rule) * 10;
+    assert.ok(mm > w && mm < 1.2 * w, `the picture of ${mm} mm holds a pin of ${w} mm and its shadow`);
+    assert.match(await d.read('.twin figcaption'), /guess/);
+    await d.click('.twin .fold', 'Back to the large one');
+    await d.waitFor(() => !document.querySelector('.twin.open'));
+    assert.equal(await seen(), false);
+  });
+
   it('is called a guess before any check', async () => {
     await d.evaluate(() => localStorage.clear());
     await d.open(server.address);
