@@ -1,6 +1,8 @@
 package mend
 
 import (
+	"math/bits"
+
 	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
@@ -10,62 +12,102 @@ import (
 // finest is how far apart sizes are tried, mm.
 const finest unit.MM = 0.5
 
-// HoldsFrom returns the smallest size, to half a millimetre, at which nothing
-// fails once everything is repaired; 0 when nothing up to most holds. What
-// holds as repaired at one size might not at a larger, so the sizes from there
-// up are not promised: of those that were tried, all held. p may be nil; its
-// error stops the search.
-func HoldsFrom(b *wall.Builder, recipes []sizing.Recipe, box [4]float64, by sizing.SizeBy, l sizing.Limits, most unit.MM, p reduce.Progress) (unit.MM, error) {
-	s := &search{b: b, recipes: recipes, box: box, by: by, l: l, p: p}
-	lo, hi := int(sizing.LeastSize/finest), int(most/finest)
-	for n := hi - lo; n > 0; n /= 2 {
-		s.steps++
-	}
-	s.steps++
-	ok, err := s.holds(hi)
-	if err != nil || !ok {
-		return 0, err
-	}
-	for lo < hi {
-		mid := (lo + hi) / 2
-		ok, err := s.holds(mid)
-		switch {
-		case err != nil:
-			return 0, err
-		case ok:
-			hi = mid
-		default:
-			lo = mid + 1
-		}
-	}
-	return unit.MM(hi) * finest, nil
+// Sized is a drawing whose size is looked for.
+type Sized struct {
+	Builder *wall.Builder
+	Recipes []sizing.Recipe
+	Box     [4]float64 // of the silhouette, px
+	By      sizing.SizeBy
+	Limits  sizing.Limits
 }
 
-// search tries one size after another.
-type search struct {
-	b       *wall.Builder
-	recipes []sizing.Recipe
-	box     [4]float64
-	by      sizing.SizeBy
-	l       sizing.Limits
-	p       reduce.Progress
-	steps   int
-	step    int
+// Search is how far the search for the smallest size that holds as repaired has
+// come: between two sizes, in steps of half a millimetre. It is taken one size
+// at a time, so that other questions can be answered in between.
+type Search struct {
+	Least int `json:"least"`
+	Most  int `json:"most"`
+	Tried int `json:"tried"` // sizes
+	// Found is true once Most is known to hold; Done when nothing is left to try.
+	Found bool `json:"found"`
+	Done  bool `json:"done"`
+}
+
+// Begin is a search that has tried nothing, up to a size.
+func Begin(most unit.MM) Search {
+	return Search{Least: int(sizing.LeastSize / finest), Most: int(most / finest)}
+}
+
+// Share is how much of the search is done, 0..1.
+func (s Search) Share() float64 {
+	if s.Done {
+		return 1
+	}
+	left := bits.Len(uint(max(0, s.Most-s.Least)))
+	if !s.Found {
+		left++
+	}
+	return float64(s.Tried) / float64(s.Tried+left)
+}
+
+// Size is the smallest size that holds, as far as it is known; 0 when none does.
+// What holds as repaired at one size might not at a larger, so sizes that were
+// not tried are not promised.
+func (s Search) Size() unit.MM {
+	if !s.Found {
+		return 0
+	}
+	return unit.MM(s.Most) * finest
+}
+
+// Step tries one size more: the greatest first, then the middle of what is left.
+// p may be nil; its error stops the step, and the search is as it was.
+func (s Search) Step(d *Sized, p reduce.Progress) (Search, error) {
+	if s.Done {
+		return s, nil
+	}
+	at := s.Most
+	if s.Found {
+		at = (s.Least + s.Most) / 2
+	}
+	ok, err := d.holds(unit.MM(at)*finest, p)
+	if err != nil {
+		return s, err
+	}
+	s.Tried++
+	switch {
+	case ok:
+		s.Most, s.Found = at, true
+	case s.Found:
+		s.Least = at + 1
+	default:
+		s.Done = true
+	}
+	s.Done = s.Done || s.Least >= s.Most
+	return s, nil
 }
 
 // holds says whether nothing fails at a size once everything is repaired.
-func (s *search) holds(size int) (bool, error) {
-	at := func(share float64, _ string) error {
-		if s.p == nil {
-			return nil
+func (d *Sized) holds(size unit.MM, p reduce.Progress) (bool, error) {
+	scale := sizing.ScaleFor(d.Box, sizing.Size{MM: size, By: d.By})
+	o, err := All(&Drawing{Builder: d.Builder, Recipes: d.Recipes, Scale: scale, Limits: d.Limits}, p)
+	return err == nil && len(o.Left) == 0, err
+}
+
+// HoldsFrom searches to the end. p may be nil; its error stops the search.
+func HoldsFrom(d *Sized, most unit.MM, p reduce.Progress) (unit.MM, error) {
+	s := Begin(most)
+	for !s.Done {
+		within := func(share float64, _ string) error {
+			if p == nil {
+				return nil
+			}
+			return p(s.Share(), "trying sizes")
 		}
-		return s.p((float64(s.step)+min(1, share))/float64(s.steps), "trying sizes")
+		var err error
+		if s, err = s.Step(d, within); err != nil {
+			return 0, err
+		}
 	}
-	scale := sizing.ScaleFor(s.box, sizing.Size{MM: unit.MM(size) * finest, By: s.by})
-	o, err := All(&Drawing{Builder: s.b, Recipes: s.recipes, Scale: scale, Limits: s.l}, at)
-	if err != nil {
-		return false, err
-	}
-	s.step++
-	return len(o.Left) == 0, nil
+	return s.Size(), nil
 }

@@ -17,14 +17,15 @@ func TestTheSmallestSizeThatHoldsAsRepairedIsFoundToHalfAMillimetre(t *testing.T
 	box, ok := sizing.Outline(s)
 	require.True(t, ok)
 	b := wall.NewBuilder(s)
-	shares := []float64{}
-	got, err := HoldsFrom(b, nil, box, sizing.ByLongest, limits, 40, func(share float64, _ string) error {
+	sized := &Sized{Builder: b, Box: box, By: sizing.ByLongest, Limits: limits}
+	var shares []float64
+	got, err := HoldsFrom(sized, 40, func(share float64, _ string) error {
 		shares = append(shares, share)
 		return nil
 	})
 	require.NoError(t, err)
 	assert.IsNonDecreasing(t, shares)
-	assert.InDelta(t, 1, shares[len(shares)-1], 0.35)
+	assert.Greater(t, shares[len(shares)-1], 0.6)
 	holds := func(size unit.MM) bool {
 		d := &Drawing{Builder: b, Scale: sizing.ScaleFor(box, sizing.Size{MM: size, By: sizing.ByLongest}), Limits: limits}
 		o, err := All(d, nil)
@@ -43,7 +44,7 @@ func TestTheSearchStopsWhenItIsAskedTo(t *testing.T) {
 	box, _ := sizing.Outline(s)
 	stop := errors.New("stopped")
 	n := 0
-	_, err := HoldsFrom(wall.NewBuilder(s), nil, box, sizing.ByLongest, limits, 40, func(float64, string) error {
+	_, err := HoldsFrom(&Sized{Builder: wall.NewBuilder(s), Box: box, By: sizing.ByLongest, Limits: limits}, 40, func(float64, string) error {
 		if n++; n > 5 {
 			return stop
 		}
@@ -73,4 +74,31 @@ func TestChangesAreCountedByPartsOfPixels(t *testing.T) {
 	assert.InDelta(t, 1.6/4, c.MM2, 1e-9)
 	assert.InDelta(t, 1.6/64, c.Share, 1e-9)
 	assert.Equal(t, "0.4 mm², 2.5 % of the pin", c.Words)
+}
+
+func TestASearchThatWasStoppedGoesOnWhereItWas(t *testing.T) {
+	s := drawn(planted[0].picture)
+	box, _ := sizing.Outline(s)
+	d := &Sized{Builder: wall.NewBuilder(s), Box: box, By: sizing.ByLongest, Limits: limits}
+	whole, err := HoldsFrom(d, 40, nil)
+	require.NoError(t, err)
+	at := Begin(40)
+	for k := 0; !at.Done; k++ {
+		require.Less(t, k, 12)
+		_, err := at.Step(d, func(float64, string) error { return errors.New("stopped") })
+		require.Error(t, err)
+		next, err := at.Step(d, nil)
+		require.NoError(t, err)
+		assert.GreaterOrEqual(t, next.Share(), at.Share())
+		at = next
+	}
+	assert.Equal(t, whole, at.Size())
+	assert.Equal(t, 1.0, at.Share())
+	d.Limits.Line, d.Limits.Area, d.Limits.Edge = 6, 6, 6
+	none := Begin(6)
+	for !none.Done {
+		none, err = none.Step(d, nil)
+		require.NoError(t, err)
+	}
+	assert.Zero(t, none.Size(), "a size at which nothing helps is not said to hold")
 }

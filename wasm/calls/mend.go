@@ -81,7 +81,7 @@ func mendAll(s *Session, job Job, ask wire.MendAllAsk) (Reply, error) {
 	return Reply{Answer: wire.MendAll{Recipes: o.Recipes, Before: o.Before, Left: o.Left, Change: o.Change}}, nil
 }
 
-// mendedFrom searches the smallest size that holds as repaired.
+// mendedFrom tries one size more for the smallest that holds as repaired.
 func mendedFrom(s *Session, job Job, ask wire.MendedFromAsk) (Reply, error) {
 	u, err := s.subject(&ask.Picked, job.Progress)
 	if err != nil {
@@ -91,9 +91,13 @@ func mendedFrom(s *Session, job Job, ask wire.MendedFromAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	least, err := mend.HoldsFrom(d.Builder, d.Recipes, u.base.box, u.design.Size.By, d.Limits, mostMended, job.Progress)
-	if err != nil {
+	search := mend.Begin(mostMended)
+	if ask.Search != nil {
+		search = *ask.Search
+	}
+	sized := &mend.Sized{Builder: d.Builder, Recipes: d.Recipes, Box: u.base.box, By: u.design.Size.By, Limits: d.Limits}
+	if search, err = search.Step(sized, job.Progress); err != nil {
 		return Reply{}, err
 	}
-	return Reply{Answer: wire.MendedFrom{Size: unit.Shown(least)}}, nil
+	return Reply{Answer: wire.MendedFrom{Search: search, Share: search.Share(), Size: unit.Shown(search.Size())}}, nil
 }

@@ -50,13 +50,18 @@ type MendAll struct {
 	Change  mend.Alteration `json:"change"`
 }
 
-// MendedFromAsk asks for the smallest size that holds as repaired.
+// MendedFromAsk asks for the smallest size that holds as repaired: one size is
+// tried a call. The first comes without a search, each further one with the
+// answer's before it.
 type MendedFromAsk struct {
-	Picked Picked `json:"picked"`
+	Picked Picked       `json:"picked"`
+	Search *mend.Search `json:"search,omitempty"`
 }
 
-// MendedFrom is the smallest size, by the design's measure, from which every
-// size that was tried held as repaired; its mm are 0 when none did.
+// MendedFrom is how far the search has come. Size is the smallest, by the
+// design's measure, that is known to hold as repaired; its mm are 0 when none is.
 type MendedFrom struct {
-	Size unit.Length `json:"size"`
+	Search mend.Search `json:"search"`
+	Share  float64     `json:"share"` // of the search, 0..1
+	Size   unit.Length `json:"size"`
 }
