@@ -57,6 +57,7 @@ var table = map[string]handler{
 	"hang":       answering(hang),
 	"screen":     answering(screen),
 	"typed":      answering(typed),
+	"shapes":     answering(shapes),
 }
 
 // answering reads a request of the handler's own type.

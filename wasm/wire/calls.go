@@ -37,4 +37,5 @@ var Calls = []Call{
 	{"hang", HangAsk{}, Hung{}},
 	{"screen", ScreenAsk{}, TrueSize{}},
 	{"typed", TypedAsk{}, Typed{}},
+	{"shapes", ShapesAsk{}, Shapes{}},
 }

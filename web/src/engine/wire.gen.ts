@@ -1267,28 +1267,13 @@ export interface MendAll {
   change: Alteration;
 }
 
-/** Search is how far the search for the smallest size that holds as repaired has come: between two sizes, in steps of half a millimetre. It is taken one size at a time, so that other questions can be answered in between. */
-export interface Search {
-  least: number;
-  most: number;
-  /** sizes */
-  tried: number;
-  /** Found is true once Most is known to hold; Done when nothing is left to try. */
-  found: boolean;
-  done: boolean;
-}
-
-/** MendedFromAsk asks for the smallest size that holds as repaired: one size is tried a call. The first comes without a search, each further one with the answer's before it. */
+/** MendedFromAsk asks for the smallest size that holds as repaired. */
 export interface MendedFromAsk {
   picked: Picked;
-  search?: Search;
 }
 
-/** MendedFrom is how far the search has come. Size is the smallest, by the design's measure, that is known to hold as repaired; its mm are 0 when none is. */
+/** MendedFrom is the smallest size, by the design's measure, from which every size that was tried held as repaired; its mm are 0 when none did. */
 export interface MendedFrom {
-  search: Search;
-  /** of the search, 0..1 */
-  share: number;
   size: Length;
 }
 
@@ -1519,6 +1504,45 @@ export interface Typed {
   words: string;
 }
 
+/** ShapesAsk asks for the clean curves of a picked version; the answer comes with an SVG file of them. */
+export interface ShapesAsk {
+  picked: Picked;
+}
+
+/** Shape is everything of one kind: the d of an SVG path, to be filled by the even-odd rule. */
+export interface Shape {
+  flat: FlatID;
+  role: Role;
+  name: string;
+  rgb: RGB8;
+  d: string;
+  /** Pieces is how many closed areas it has, and Area how large they are, mm2. */
+  pieces: number;
+  area: number;
+}
+
+/** Shapes is a picked version as smooth closed curves, in mm from the upper left of its silhouette, y down. Neighbours share their borders exactly. */
+export interface Shapes {
+  w: MM;
+  h: MM;
+  /** Outline is all that is pin; the others lie in it. A hole of it is a cut-out. */
+  outline: Shape;
+  metal: Shape;
+  cutOuts: Shape;
+  enamel: Shape[];
+  /** on top of the others */
+  printed: Shape[];
+  /** Tolerance was held to where the drawing is fine enough; nowhere is a curve further than Within from the edge as the drawing has it. */
+  tolerance: MM;
+  within: MM;
+  lines: number;
+  curves: number;
+  corners: number;
+  fileName: string;
+  /** what the file is, for the person */
+  words: string;
+}
+
 /** FailureKind says why a call gave no answer. */
 export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
 
@@ -1558,4 +1582,5 @@ export interface Calls {
   hang: { ask: HangAsk; answer: Hung };
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
+  shapes: { ask: ShapesAsk; answer: Shapes };
 }

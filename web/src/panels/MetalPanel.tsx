@@ -10,6 +10,7 @@ import { kindWords, measuredWords } from '../words/findings';
 import { mm } from '../words/length';
 import { metalSays, VERDICT } from '../words/words';
 import { HandLines } from './HandLines';
+import { SaveCurves } from './SaveCurves';
 import { SaveMarks } from './SaveMarks';
 
 export interface MetalProps {
@@ -63,6 +64,7 @@ export function MetalPanel(p: MetalProps) {
       />
       <Recipes recipes={p.design.recipes} onRecipes={p.onRecipes} />
       <HandLines recipes={p.design.recipes} onRecipes={p.onRecipes} onLine={p.onLine} onPoint={p.onPoint} />
+      <SaveCurves />
       <LimitsTable limits={p.design.limits} onLimits={p.onLimits} onUsual={p.onUsualLimits} />
     </Section>
   );

@@ -1,0 +1,26 @@
+// The clean curves of the pin, as a drawing in millimetres.
+import { signal } from '@preact/signals';
+import { atHand, faultOf } from './desk';
+import { saveFile } from './save';
+import * as s from './store';
+
+/** The curves are being traced. */
+export const tracing = signal(false);
+
+export async function saveCurves(): Promise<void> {
+  const p = s.asked.value;
+  const engine = atHand.value;
+  if (!p || !engine || tracing.value) return;
+  tracing.value = true;
+  try {
+    const { answer, bytes } = await engine.call('shapes', { picked: s.picked(p) }, { lane: 'shapes' });
+    if (!bytes) return;
+    saveFile(new Blob([bytes], { type: 'image/svg+xml' }), answer.fileName);
+    s.said.value = `Saved ${answer.fileName}: ${answer.words}`;
+  } catch (err) {
+    const fault = faultOf(err);
+    s.tell(fault.what, fault.do);
+  } finally {
+    tracing.value = false;
+  }
+}
