@@ -27,7 +27,7 @@ const (
 )
 
 // Fineness judges a canvas.
-func (p Plan) Fineness(c Canvas) Fineness {
+func (p *Plan) Fineness(c Canvas) Fineness {
 	switch n := p.thinnest().Px(c.Scale); {
 	case n < surePx:
 		return Coarse
@@ -42,7 +42,7 @@ func (p Plan) Fineness(c Canvas) Fineness {
 const needless = 24
 
 // Says tells how a canvas serves the plan, in a sentence or two.
-func (p Plan) Says(c Canvas) string {
+func (p *Plan) Says(c Canvas) string {
 	line := p.thinnest()
 	n := line.Px(c.Scale)
 	wide := fmt.Sprintf("%s is %s wide here", unit.InMM(line, 2), tenth(n))
@@ -59,14 +59,14 @@ func (p Plan) Says(c Canvas) string {
 }
 
 // Why tells why the recommended canvas is recommended.
-func (p Plan) Why(c Canvas) string {
+func (p *Plan) Why(c Canvas) string {
 	return fmt.Sprintf("%.0f px to the millimetre (%.0f to the inch): the thinnest thing that the maker holds, %s, is then %s wide. %d would do for the tool to judge it by; more makes it easy to draw, and much more only makes a heavy file.",
 		float64(c.Scale), c.PerInch(), unit.InMM(p.thinnest(), 2), tenth(p.thinnest().Px(c.Scale)), surePx)
 }
 
 // sureSide is the long side, in full tens, at which a canvas of these
 // proportions can be judged.
-func (p Plan) sureSide(c Canvas) int {
+func (p *Plan) sureSide(c Canvas) int {
 	const step = 10
 	times := surePx / p.thinnest().Px(c.Scale)
 	return int(math.Ceil(float64(max(c.W, c.H))*times/step)) * step

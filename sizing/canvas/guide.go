@@ -45,7 +45,7 @@ type Guide struct {
 // guide is one being drawn.
 type guide struct {
 	Guide
-	p    Plan
+	p    *Plan
 	c    Canvas
 	text float64 // height of capitals, px
 	thin float64 // width of the finest lines, px
@@ -64,7 +64,7 @@ const (
 const leastText = 6
 
 // Guide draws the guide of a canvas, on white or on nothing.
-func (p Plan) Guide(c Canvas, onWhite bool) Guide {
+func (p *Plan) Guide(c Canvas, onWhite bool) Guide {
 	g := &guide{p: p, c: c, text: textMM.Px(c.Scale), thin: max(1, math.Round(0.03*float64(c.Scale)))}
 	g.Sheet = &ink.Sheet{W: c.W, H: c.H}
 	if onWhite {
@@ -164,7 +164,7 @@ func (g *guide) letter(text string, x, y, height float64, align ink.Align, c col
 
 // SafeZone is how far inside the outline detail should stay: past the outer
 // edge, and the narrowest area beside it.
-func (p Plan) SafeZone() unit.MM {
+func (p *Plan) SafeZone() unit.MM {
 	if p.Fill == sizing.Unfilled {
 		return p.Limits.Edge
 	}
@@ -205,7 +205,7 @@ func (g *guide) title() string {
 	return fmt.Sprintf("%s · %s · %d × %d px · %s = 1 mm", unit.InBoth(g.p.Size), madeWords(g.p), g.c.W, g.c.H, tenth(float64(g.c.Scale)))
 }
 
-func madeWords(p Plan) string {
+func madeWords(p *Plan) string {
 	fill := map[sizing.Fill]string{sizing.Soft: "soft enamel", sizing.Hard: "hard enamel", sizing.Unfilled: "no fill"}[p.Fill]
 	return string(p.Making) + ", " + fill
 }

@@ -3,6 +3,7 @@ package canvas
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 
 	"badgewright/sizing"
@@ -42,7 +43,7 @@ type Need struct {
 }
 
 // Needs lists the limits of a plan in the pixels of its canvas.
-func (p Plan) Needs(c Canvas) []Need {
+func (p *Plan) Needs(c Canvas) []Need {
 	l := p.Limits
 	line := fmt.Sprintf("strokes of %s", px(l.Line, c))
 	all := []Need{
@@ -55,13 +56,9 @@ func (p Plan) Needs(c Canvas) []Need {
 		need(c, NeedCapitals, "capitals", "Capitals at least", l.Lettering, "Raised letters of metal, with "+line+", and gaps as above."),
 		need(c, NeedSunk, "sunk", "Sunk capitals at least", l.LetteringSunk, fmt.Sprintf("Letters of enamel in metal, with strokes of %s.", px(l.Area, c))),
 	}
-	kept := all[:0]
-	for _, n := range all {
-		if n.MM > 0 && (p.Fill != sizing.Unfilled || !n.enamel()) {
-			kept = append(kept, n)
-		}
-	}
-	return kept
+	return slices.DeleteFunc(all, func(n Need) bool {
+		return !(n.MM > 0) || p.Fill == sizing.Unfilled && n.enamel()
+	})
 }
 
 // enamel says whether a need is one of enamel alone.
@@ -69,7 +66,7 @@ func (n Need) enamel() bool { return n.Key == NeedGap || n.Key == NeedArea || n.
 
 // castWords adds what a die does not cut freely (common practice, no published
 // source).
-func (p Plan) castWords() string {
+func (p *Plan) castWords() string {
 	if p.Making == sizing.Struck {
 		return " Holes of a free shape want casting."
 	}
@@ -84,7 +81,7 @@ func need(c Canvas, key NeedKey, short, what string, mm unit.MM, why string) Nee
 }
 
 // area is the smallest colour area, by the side of a square of that area.
-func (p Plan) area(c Canvas) Need {
+func (p *Plan) area(c Canvas) Need {
 	side := unit.MM(math.Sqrt(max(0, p.Limits.AreaSize)))
 	n := need(c, NeedArea, "area", "Colour areas at least", side, "Too little room for a drop of enamel otherwise. Other shapes need as much in all.")
 	n.Size = fmt.Sprintf("%d × %d px", n.Px, n.Px)

@@ -47,7 +47,7 @@ const marginMM unit.MM = 6
 const marginShare = 0.2
 
 // Canvas returns the canvas of a plan: the artist's own, or the one recommended.
-func (p Plan) Canvas() (Canvas, error) {
+func (p *Plan) Canvas() (Canvas, error) {
 	if err := (sizing.Size{MM: p.Size}).Check(); err != nil {
 		return Canvas{}, err
 	}
@@ -125,7 +125,7 @@ const (
 
 // recommended returns the square canvas that is fine enough and not needlessly
 // large.
-func (p Plan) recommended() Canvas {
+func (p *Plan) recommended() Canvas {
 	perMM := up(comfortablePx/float64(p.thinnest()), roundScale)
 	side := int(up(float64(p.Size+2*marginMM)*perMM, roundSide))
 	if side > greatestSide {
@@ -142,6 +142,6 @@ func up(v, step float64) float64 { return math.Ceil(v/step-hair) * step }
 const noLimit unit.MM = 0.05
 
 // thinnest is the finest width that the maker's limits speak of.
-func (p Plan) thinnest() unit.MM {
+func (p *Plan) thinnest() unit.MM {
 	return max(noLimit, min(p.Limits.Line, p.Limits.Area, p.Limits.Edge))
 }

@@ -65,7 +65,8 @@ func TestCanvasesThatAreNone(t *testing.T) {
 			assert.NotEmpty(t, r.Do)
 		}
 	}
-	_, err := planned(2, sizing.Cast, sizing.Soft).Canvas()
+	small := planned(2, sizing.Cast, sizing.Soft)
+	_, err := small.Canvas()
 	assert.Error(t, err, "no pin of 2 mm")
 }
 

@@ -13,7 +13,7 @@ import (
 
 // canvasOf says what a pin that is not drawn yet wants of its drawing.
 func canvasOf(_ *Session, _ Job, ask wire.CanvasAsk) (Reply, error) {
-	p := ask.Plan
+	p := &ask.Plan
 	c, err := p.Canvas()
 	if err != nil {
 		return Reply{}, err
@@ -35,7 +35,7 @@ func canvasOf(_ *Session, _ Job, ask wire.CanvasAsk) (Reply, error) {
 
 // guide draws the guide of a plan.
 func guide(_ *Session, job Job, ask wire.GuideAsk) (Reply, error) {
-	p := ask.Plan
+	p := &ask.Plan
 	c, err := p.Canvas()
 	if err != nil {
 		return Reply{}, err
