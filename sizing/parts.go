@@ -1,6 +1,10 @@
 package sizing
 
-import "badgewright/sizing/unit"
+import (
+	"slices"
+
+	"badgewright/sizing/unit"
+)
 
 // PartsChoice is what the person says of a pin that is in more than one part.
 type PartsChoice string
@@ -76,6 +80,12 @@ func (p *Parts) Eyes() []Recipe {
 		}
 	}
 	return all
+}
+
+// Struck is every recipe that a design is built with: its own, then the eyes
+// that its parts hang by.
+func (d *Design) Struck() []Recipe {
+	return append(slices.Clone(d.Recipes), d.Parts.Eyes()...)
 }
 
 // The recipes of the outline.

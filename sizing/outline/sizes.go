@@ -13,12 +13,12 @@ type Sizes struct {
 	To   unit.MM `json:"to"`
 }
 
-// Sizes are tried in steps of a tenth of a millimetre, up to the greatest that
-// is still called a pin here (this tool's bounds).
-const (
-	sizesPerMM = 10
-	greatestMM = 120
-)
+// Greatest is the largest size that is tried, past which nobody calls it a pin:
+// what holds up to there has no end (this tool's bound).
+const Greatest unit.MM = 120
+
+// sizesPerMM is the steps in which sizes are tried: tenths of a millimetre.
+const sizesPerMM = 10
 
 // HoldsIn returns the sizes at which nothing of the silhouette fails, by the
 // measure of its box; none when there is none up to 120 mm. A size may be too
@@ -26,7 +26,7 @@ const (
 // gets hold of. Parts that hang loose do so at any size, and a point that was
 // drawn sharp is sharp at any: they do not count.
 func (m *Measured) HoldsIn(box [4]float64, by sizing.SizeBy, at At) []Sizes {
-	lo, hi := int(math.Ceil(float64(sizing.LeastSize)*sizesPerMM)), greatestMM*sizesPerMM
+	lo, hi := int(math.Ceil(float64(sizing.LeastSize)*sizesPerMM)), int(Greatest)*sizesPerMM
 	scale := func(k int) At {
 		at.Scale = sizing.ScaleFor(box, sizing.Size{MM: unit.MM(k) / sizesPerMM, By: by})
 		return at

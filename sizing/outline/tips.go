@@ -194,7 +194,7 @@ func (m *Measured) sharpTips(at *At) []sizing.Finding {
 			Error: at.Scale.MM(tipError * m.shaky), Limit: at.Limits.Tip,
 		}
 		m.judge(&f, at.Scale, tipError*m.shaky)
-		if f.Verdict != sizing.Holds || degrees < at.Limits.TipAngle && degrees >= taperDegrees {
+		if f.Verdict != sizing.Holds || degrees+degreesError < at.Limits.TipAngle && degrees >= taperDegrees {
 			found = append(found, f)
 		}
 	}

@@ -31,7 +31,20 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	}
 	size, limits := u.design.Size, u.design.Limits
 	findings := u.findings(k, &back)
+	shape, err := u.outlineSpots(k, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	findings = append(findings, shape...)
+	worstFirst(findings)
 	holds := drawn.HoldsFrom(u.base.box, size.By, limits)
+	sizes, err := u.shapeHolds(limits, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	if both := holdsAll(holds, sizes); len(both) > 0 {
+		holds = both[0].From
+	}
 	answer := wire.Check{
 		Flats: recoloured(flatsOf(u.base), u.version), W: k.badge.Width(), H: k.badge.Height(),
 		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: k.badge.Outline,

@@ -6,6 +6,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
@@ -56,6 +57,7 @@ type base struct {
 	box      [4]float64
 	bare     *bare
 	measured *wall.Measured
+	outline  *outline.Measured
 	builder  *wall.Builder
 	curve    *wall.Curve
 	spots    []wire.Spot
@@ -66,6 +68,7 @@ type base struct {
 type struck struct {
 	badge    *sizing.Badge
 	measured *wall.Measured
+	outline  *outline.Measured // where recipes change it
 	backing  backing
 }
 
@@ -155,21 +158,22 @@ func (s *Session) strike(d *sizing.Design, b *base, baseKey string) (*struck, er
 	if err != nil {
 		return nil, err
 	}
-	if len(d.Recipes) == 0 {
+	recipes := d.Struck()
+	if len(recipes) == 0 {
 		return s.unbuilt(b, scale), nil
 	}
-	key := keyOf(baseKey, struckKey{accepted(d.Recipes), scale, d.Limits})
+	key := keyOf(baseKey, struckKey{accepted(recipes), scale, d.Limits})
 	if k, ok := s.struck.get(key); ok {
 		return k, nil
 	}
 	if b.builder == nil {
 		b.builder = wall.NewBuilder(b.sep)
 	}
-	sep, err := b.builder.Apply(d.Recipes, scale, d.Limits)
+	sep, err := b.builder.Apply(recipes, scale, d.Limits)
 	if err != nil {
 		return nil, err
 	}
-	k := &struck{badge: &sizing.Badge{Sep: sep, Scale: scale, Outline: outlineOf(sep, d.Recipes, b.box)}}
+	k := &struck{badge: &sizing.Badge{Sep: sep, Scale: scale, Outline: outlineOf(sep, recipes, b.box)}}
 	s.struck.put(key, k)
 	return k, nil
 }

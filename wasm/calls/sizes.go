@@ -2,8 +2,11 @@ package calls
 
 import (
 	"fmt"
+	"strings"
 
+	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
@@ -31,12 +34,16 @@ func sizes(s *Session, job Job, ask wire.SizesAsk) (Reply, error) {
 	}
 	d := u.design
 	answer := wire.Sizes{By: d.Size.By, From: curveFrom, To: curveTo, Rows: []wire.SizesFor{}}
+	rows := makings(d)
 	if ask.WhatIf != nil {
-		answer.Rows = append(answer.Rows, u.sizesFor(wire.SizesFor{Making: d.Making, Fill: d.Fill, Limits: *ask.WhatIf, Name: "what if"}))
-		return Reply{Answer: answer}, nil
+		rows = []wire.SizesFor{{Making: d.Making, Fill: d.Fill, Limits: *ask.WhatIf, Name: "what if"}}
 	}
-	for _, r := range makings(d) {
-		answer.Rows = append(answer.Rows, u.sizesFor(r))
+	for _, r := range rows {
+		row, err := u.sizesFor(r, job.Progress)
+		if err != nil {
+			return Reply{}, err
+		}
+		answer.Rows = append(answer.Rows, row)
 	}
 	return Reply{Answer: answer}, nil
 }
@@ -64,10 +71,14 @@ func makings(d *sizing.Design) []wire.SizesFor {
 }
 
 // sizesFor finds the sizes of one making.
-func (u *subject) sizesFor(r wire.SizesFor) wire.SizesFor {
+func (u *subject) sizesFor(r wire.SizesFor, p reduce.Progress) (wire.SizesFor, error) {
 	m, by := u.base.measured, u.design.Size.By
 	holds := m.HoldsFrom(u.base.box, by, r.Limits)
-	r.Ranges, r.Says = rangesOf(holds, m.Lacks(r.Limits, builtBy(u.design.Recipes)))
+	shape, err := u.shapeHolds(r.Limits, p)
+	if err != nil {
+		return r, err
+	}
+	r.Ranges, r.Says = rangesOf(holds, m.Lacks(r.Limits, builtBy(u.design.Recipes)), shape)
 	for mm := curveFrom; mm <= curveTo; mm++ {
 		share := wall.Shares{}
 		if holds == 0 || mm < holds { // what counts as holding fails in nothing
@@ -75,7 +86,7 @@ func (u *subject) sizesFor(r wire.SizesFor) wire.SizesFor {
 		}
 		r.Curve = append(r.Curve, share)
 	}
-	return r
+	return r, nil
 }
 
 // builtBy tells which missing metal a design builds.
@@ -93,15 +104,28 @@ func builtBy(recipes []sizing.Recipe) func(*sizing.Finding) bool {
 	}
 }
 
-// rangesOf puts the smallest size that holds, 0 when there is none, into words;
-// where metal is missing no size holds.
-func rangesOf(holds unit.MM, lacks bool) ([]wire.SizeRange, string) {
-	from := unit.Shown(holds)
+// rangesOf puts the smallest size at which lines and areas hold, 0 when there is
+// none, and the sizes at which the outline does into words; where metal is
+// missing no size holds.
+func rangesOf(holds unit.MM, lacks bool, shape []outline.Sizes) ([]wire.SizeRange, string) {
+	from, both := unit.Shown(holds), holdsAll(holds, shape)
 	switch {
 	case holds == 0:
 		return []wire.SizeRange{}, "as drawn, no size up to 120 mm holds"
 	case lacks:
 		return []wire.SizeRange{}, fmt.Sprintf("lines and areas hold from %s, but metal is missing between colours or round them", from.InMM)
+	case len(both) == 0:
+		return []wire.SizeRange{}, fmt.Sprintf("lines and areas hold from %s, but the outline bends or breaks there", from.InMM)
 	}
-	return []wire.SizeRange{{From: from}}, "holds from " + from.InMM
+	ranges, says := []wire.SizeRange{}, []string{}
+	for _, s := range both {
+		r := wire.SizeRange{From: unit.Shown(s.From)}
+		words := "from " + r.From.InMM
+		if s.To < outline.Greatest {
+			r.To = unit.Shown(s.To)
+			words += " to " + r.To.InMM
+		}
+		ranges, says = append(ranges, r), append(says, words)
+	}
+	return ranges, "holds " + strings.Join(says, ", and ")
 }

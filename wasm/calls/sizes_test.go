@@ -9,6 +9,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
@@ -67,14 +68,21 @@ func TestWhatIfTheLimitWereAnother(t *testing.T) {
 }
 
 func TestMissingMetalHoldsAtNoSize(t *testing.T) {
-	from, says := rangesOf(20, false)
+	all := []outline.Sizes{{From: 5, To: outline.Greatest}}
+	from, says := rangesOf(20, false, all)
 	assert.Len(t, from, 1)
 	assert.Zero(t, from[0].To.MM, "there is no greatest one")
 	assert.Equal(t, "holds from 20 mm", says)
-	none, says := rangesOf(20, true)
+	none, says := rangesOf(20, true, all)
 	assert.Empty(t, none)
 	assert.Contains(t, says, "metal is missing")
-	none, _ = rangesOf(0, false)
+	from, says = rangesOf(20, false, []outline.Sizes{{From: 24, To: 41}})
+	assert.Equal(t, []wire.SizeRange{{From: unit.Shown(24), To: unit.Shown(41)}}, from, "too small and too large")
+	assert.Equal(t, "holds from 24 mm to 41 mm", says)
+	none, says = rangesOf(20, false, []outline.Sizes{{From: 5, To: 19}})
+	assert.Empty(t, none)
+	assert.Contains(t, says, "outline bends")
+	none, _ = rangesOf(0, false, all)
 	assert.NotNil(t, none)
 	assert.Empty(t, none)
 	built := builtBy([]sizing.Recipe{{Kind: sizing.BuildLines}})

@@ -55,6 +55,7 @@ var table = map[string]handler{
 	"marks":      answering(marks),
 	"sizes":      answering(sizes),
 	"hang":       answering(hang),
+	"joins":      answering(joins),
 	"screen":     answering(screen),
 	"typed":      answering(typed),
 	"shapes":     answering(shapes),

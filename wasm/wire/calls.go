@@ -35,6 +35,7 @@ var Calls = []Call{
 	{"marks", MarksAsk{}, PNGFile{}},
 	{"sizes", SizesAsk{}, Sizes{}},
 	{"hang", HangAsk{}, Hung{}},
+	{"joins", JoinsAsk{}, Joins{}},
 	{"screen", ScreenAsk{}, TrueSize{}},
 	{"typed", TypedAsk{}, Typed{}},
 	{"shapes", ShapesAsk{}, Shapes{}},

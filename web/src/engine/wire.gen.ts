@@ -1267,13 +1267,28 @@ export interface MendAll {
   change: Alteration;
 }
 
-/** MendedFromAsk asks for the smallest size that holds as repaired. */
-export interface MendedFromAsk {
-  picked: Picked;
+/** Search is how far the search for the smallest size that holds as repaired has come: between two sizes, in steps of half a millimetre. It is taken one size at a time, so that other questions can be answered in between. */
+export interface Search {
+  least: number;
+  most: number;
+  /** sizes */
+  tried: number;
+  /** Found is true once Most is known to hold; Done when nothing is left to try. */
+  found: boolean;
+  done: boolean;
 }
 
-/** MendedFrom is the smallest size, by the design's measure, from which every size that was tried held as repaired; its mm are 0 when none did. */
+/** MendedFromAsk asks for the smallest size that holds as repaired: one size is tried a call. The first comes without a search, each further one with the answer's before it. */
+export interface MendedFromAsk {
+  picked: Picked;
+  search?: Search;
+}
+
+/** MendedFrom is how far the search has come. Size is the smallest, by the design's measure, that is known to hold as repaired; its mm are 0 when none is. */
 export interface MendedFrom {
+  search: Search;
+  /** of the search, 0..1 */
+  share: number;
   size: Length;
 }
 
@@ -1416,6 +1431,21 @@ export interface Hung {
   hand: [number, number][];
   back: Advice;
   places: Place[];
+}
+
+/** JoinsAsk asks how the parts of a picked version could hang from each other. */
+export interface JoinsAsk {
+  picked: Picked;
+}
+
+/** Joins is a place for an eye in each part, to be made the design's Parts: holes that were drawn for it, or eyes to add where there is room. */
+export interface Joins {
+  joins: Join[];
+  /** Drops is how far apart the middles of the two eyes of each join hang. */
+  drops: Length[];
+  /** Fits is false when some part finds no room for an eye. */
+  fits: boolean;
+  words: string;
 }
 
 /** Report is what a browser says of the screen and the window that a page is on. Lengths are in its CSS pixels. */
@@ -1580,6 +1610,7 @@ export interface Calls {
   marks: { ask: MarksAsk; answer: PNGFile };
   sizes: { ask: SizesAsk; answer: Sizes };
   hang: { ask: HangAsk; answer: Hung };
+  joins: { ask: JoinsAsk; answer: Joins };
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
   shapes: { ask: ShapesAsk; answer: Shapes };

@@ -36,7 +36,7 @@ export function failsWords(sizes: Sizes, row: SizesFor, size: number): string {
   if (holdsAt(row, size)) return 'holds';
   const at = sharesAt(sizes, row, size);
   if (!at) return 'does not hold';
-  if (at.lines <= 0 && at.areas <= 0) return 'metal is missing';
+  if (at.lines <= 0 && at.areas <= 0) return row.ranges.length > 0 ? 'the outline does not hold' : 'metal is missing';
   return [at.lines > 0 ? `${shareWords(at.lines)} of lines` : '', at.areas > 0 ? `${shareWords(at.areas)} of areas` : ''].filter(Boolean).join(', ');
 }
 
