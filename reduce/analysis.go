@@ -40,14 +40,15 @@ func (d *desk) flats(count int) ([]Flat, *[256]uint8) {
 	for i := range twigs {
 		total += twigs[i].area
 	}
-	flats := make([]Flat, len(twigs))
+	flats, plain := make([]Flat, len(twigs)), make([]bool, len(twigs))
 	for i := range twigs {
-		flats[i] = flatFrom(&twigs[i], d.boughs)
+		flats[i], plain[i] = flatFrom(&twigs[i], d.boughs), d.boughs[twigs[i].lead].name == ""
 		flats[i].Share = twigs[i].area / total
 		for _, k := range twigs[i].boughs {
 			table[k] = uint8(i)
 		}
 	}
+	shorten(flats, plain)
 	return flats, &table
 }
 

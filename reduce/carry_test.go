@@ -53,7 +53,7 @@ func TestCarryOver(t *testing.T) {
 			names[f.Name] = f.RGB.Hex()
 		}
 		assert.Equal(t, "#c8402f", names["the part split off"])
-		assert.Contains(t, names, colour.Name(gold))
+		assert.Contains(t, names, colour.Short(colour.Name(gold)))
 	}
 }
 

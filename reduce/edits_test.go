@@ -170,3 +170,20 @@ func TestRolesOff(t *testing.T) {
 		assert.Equal(t, count, enamelsOf(s))
 	}
 }
+
+// A plain name is as short as it can be without two flats of one name, at every
+// count; one given by hand is left alone.
+func TestPlainNamesAreAsShortAsTheDrawingLets(t *testing.T) {
+	a := analysed(t, drawingOf(t, rasterise(200, 200, rgb(t, "#ffffff"),
+		shape{rgb(t, "#0067a5"), disc(100, 100, 80)}, shape{rgb(t, "#4997d0"), disc(80, 80, 25)}, shape{rgb(t, "#bc3f4a"), disc(125, 120, 25)})))
+	names := func(count int, edits ...Edit) (all []string) {
+		for _, f := range at(t, a, count, edits...).Flats {
+			all = append(all, f.Name)
+		}
+		return all
+	}
+	assert.ElementsMatch(t, []string{"strong blue", "brilliant blue", "red"}, names(3))
+	assert.ElementsMatch(t, []string{"blue", "red"}, names(2), "one blue is the blue")
+	named := Edit{Op: SetName, Flat: idOf(t, at(t, a, 3), "#bc3f4a"), Name: "blue"}
+	assert.ElementsMatch(t, []string{"strong blue", "blue"}, names(2, named))
+}

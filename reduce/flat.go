@@ -34,6 +34,29 @@ type Flat struct {
 	Share float64 `json:"share"`
 }
 
+// NamePlainly gives flats that nobody named the shortest plain name that no
+// other of them has.
+func NamePlainly(flats []Flat) {
+	plain := make([]bool, len(flats))
+	for i := range flats {
+		f := &flats[i]
+		if full := colour.Name(f.RGB); f.Name == full || f.Name == colour.Short(full) {
+			f.Name, plain[i] = full, true
+		}
+	}
+	shorten(flats, plain)
+}
+
+func shorten(flats []Flat, plain []bool) {
+	names := make([]string, len(flats))
+	for i, f := range flats {
+		names[i] = f.Name
+	}
+	for i, n := range colour.PlainNames(names, plain) {
+		flats[i].Name = n
+	}
+}
+
 // None is the label of the background and of pixels cut out with it.
 const None uint8 = 255
 

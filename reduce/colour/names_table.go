@@ -2,7 +2,8 @@ package colour
 
 // named holds the 267 ISCC-NBS centroids: NBS Special Publication 440, colours as
 // in the colour-names list "nbsIscc" (CC0); the same rows as
-// testdata/reference/iscc_nbs_centroids.csv, names in lower case, "grey" so spelt.
+// testdata/reference/iscc_nbs_centroids.csv, names in lower case, "grey" so spelt, a cross-reference in one
+// of them left out.
 var named = [...]namedColour{
 	{RGB8{0xff, 0xb5, 0xba}, "vivid pink"},
 	{RGB8{0xea, 0x93, 0x99}, "strong pink"},
@@ -132,7 +133,7 @@ var named = [...]namedColour{
 	{RGB8{0x2b, 0x3d, 0x26}, "dark olive green"},
 	{RGB8{0x51, 0x57, 0x44}, "greyish olive green"},
 	{RGB8{0x31, 0x36, 0x2b}, "dark greyish olive green"},
-	{RGB8{0x27, 0xa6, 0x4c}, "vivid yellowish green see #115"},
+	{RGB8{0x27, 0xa6, 0x4c}, "vivid yellowish green"},
 	{RGB8{0x83, 0xd3, 0x7d}, "brilliant yellowish green"},
 	{RGB8{0x44, 0x94, 0x4a}, "strong yellowish green"},
 	{RGB8{0x00, 0x62, 0x2d}, "deep yellowish green"},

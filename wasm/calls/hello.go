@@ -38,9 +38,14 @@ func finishesByRole() []wire.FinishesFor {
 
 // startingColours is as many colours as there can be enamels, named.
 func startingColours() []wire.NamedColour {
-	var all []wire.NamedColour
+	var flats []reduce.Flat
 	for _, c := range colour.StartingSet(reduce.MaxCount) {
-		all = append(all, wire.NamedColour{Name: colour.Name(c), RGB: c})
+		flats = append(flats, reduce.Flat{Name: colour.Name(c), RGB: c})
+	}
+	reduce.NamePlainly(flats)
+	var all []wire.NamedColour
+	for _, f := range flats {
+		all = append(all, wire.NamedColour{Name: f.Name, RGB: f.RGB})
 	}
 	return all
 }

@@ -160,11 +160,12 @@ func recoloured(f wire.Flats, v *sizing.Version) wire.Flats {
 			f.Codes = append(f.Codes, wire.FlatCode{Flat: flat.ID, Code: c.Code, Named: c.Named, Drawn: flat.RGB})
 		}
 		if c, ok := m[flat.ID]; ok {
-			if flat.Name == colour.Name(flat.RGB) {
+			if full := colour.Name(flat.RGB); flat.Name == full || flat.Name == colour.Short(full) {
 				flat.Name = colour.Name(c)
 			}
 			flat.RGB = c
 		}
 	}
+	reduce.NamePlainly(f.Flats)
 	return f
 }

@@ -31,7 +31,7 @@ describe('a finish', () => {
   it('is given on the card of a colour, drawn on the pin, and taken back', async () => {
     const plain = await flakes(1, Number.MAX_SAFE_INTEGER);
     await section(d, 'colours');
-    await d.click('#colours .flat-list button', 'strong blue');
+    await d.click('#colours .flat-list button', 'blue');
     await d.click('.popover label', 'glitter');
     await d.waitForText('Flakes in the fill', '.popover');
     await flakes(1.2 * plain, Number.MAX_SAFE_INTEGER);
