@@ -115,16 +115,16 @@ func (m *Measured) thinAt(piece []int32, t *thinning, at *At) (f sizing.Finding,
 	t.free = len(core) == 0
 	if !t.free {
 		f = m.thinFinding(core, t, at)
-		long, _ := m.extent(core, nil)
-		f.Length = at.Scale.MM(long)
+		long, _, way := m.extent(core, nil)
+		f.Length, f.Path = at.Scale.MM(long), m.path(way)
 	} else {
 		ends := m.shores(piece, t)
-		long, mean := m.extent(piece, ends)
+		long, mean, way := m.extent(piece, ends)
 		if long < slender*mean || mean >= t.under {
 			return f, false
 		}
 		f = m.thinFinding(piece, t, at)
-		f.Thinnest, f.Typical, f.Length = at.Scale.MM(mean), at.Scale.MM(mean), at.Scale.MM(long)
+		f.Thinnest, f.Typical, f.Length, f.Path = at.Scale.MM(mean), at.Scale.MM(mean), at.Scale.MM(long), m.path(way)
 	}
 	m.judge(&f, at.Scale, m.shaky)
 	return f, f.Verdict != sizing.Holds
@@ -218,47 +218,55 @@ func (m *Measured) splits(i int32, t *thinning) bool {
 }
 
 // extent returns how long a piece is, from where it stands to its farthest end,
-// and how wide on average, in pixels.
-func (m *Measured) extent(piece, from []int32) (long, mean float64) {
+// and how wide on average, in pixels, and the nodes on that way.
+func (m *Measured) extent(piece, from []int32) (long, mean float64, way []int32) {
 	in := map[int32]bool{}
 	for _, i := range piece {
 		in[i] = true
 		mean += m.g.nodes[i].width
 	}
 	mean /= float64(len(piece))
-	if len(from) == 0 { // a part that is thin all over: from one end of it to the other
-		_, end := m.farthest(piece[:1], in)
-		from = []int32{end}
+	if len(from) == 0 { // from one end of it to the other
+		_, back := m.farthest(piece[:1], in)
+		from = back[len(back)-1:]
 	}
-	long, end := m.farthest(from, in)
-	if free := len(m.g.next[end]) == 1; free {
+	long, way = m.farthest(from, in)
+	if end := way[len(way)-1]; len(m.g.next[end]) == 1 {
 		long += m.g.nodes[end].width / 2
 	}
-	return long, mean
+	return long, mean, way
 }
 
-// farthest returns the node of a set that is the longest way from some.
-func (m *Measured) farthest(from []int32, in map[int32]bool) (far float64, end int32) {
-	at := map[int32]float64{}
-	list := slices.Clone(from)
-	for _, i := range from {
-		at[i] = 0
+// farthest returns the longest way within a set from some of its nodes.
+func (m *Measured) farthest(from []int32, in map[int32]bool) (far float64, way []int32) {
+	type reached struct {
+		node, before int32 // before is where in the list the way there comes from
+		far          float64
 	}
-	end = from[0]
+	seen := map[int32]bool{}
+	var list []reached
+	for _, i := range from {
+		seen[i] = true
+		list = append(list, reached{i, -1, 0})
+	}
+	end := 0
 	for k := 0; k < len(list); k++ {
-		i := list[k]
-		for _, n := range m.g.next[i] {
-			if _, seen := at[n]; seen || !in[n] {
-				continue
-			}
-			at[n] = at[i] + m.g.step(i, n)
-			list = append(list, n)
-			if at[n] > far {
-				far, end = at[n], n
+		r := list[k]
+		if r.far > list[end].far {
+			end = k
+		}
+		for _, n := range m.g.next[r.node] {
+			if !seen[n] && in[n] {
+				seen[n] = true
+				list = append(list, reached{n, int32(k), r.far + m.g.step(r.node, n)})
 			}
 		}
 	}
-	return far, end
+	for k := int32(end); k >= 0; k = list[k].before {
+		way = append(way, list[k].node)
+	}
+	slices.Reverse(way)
+	return list[end].far, way
 }
 
 // thinFinding reports nodes that are too thin.
@@ -280,7 +288,6 @@ func (m *Measured) thinFinding(list []int32, t *thinning, at *At) sizing.Finding
 		}
 		f.X0, f.Y0, f.X1, f.Y1 = min(f.X0, x-half), min(f.Y0, y-half), max(f.X1, x+half), max(f.Y1, y+half)
 	}
-	f.Path = m.path(list)
 	slices.Sort(widths)
 	n := &m.g.nodes[worst]
 	f.X, f.Y, f.Flat = float64(n.x)+0.5, float64(n.y)+0.5, m.flatAt(worst)
