@@ -152,11 +152,11 @@ func (m *marks) place(spot int, text string) label {
 			far := w.off + float64(9+6*ring)*m.pen
 			x, y := m.inside(text, w.at.X+float64(far*cos), w.at.Y+float64(far*sin))
 			b := m.box(text, x, y)
-			if cost := m.cost(b, spot) + unlike*float64(ring*directions+d); cost < least {
+			if cost := m.cost(b) + further*float64(ring*directions+d); cost < least {
 				best, least, at = b, cost, ink.Point{X: x, Y: y}
 			}
 		}
-		if least < hides {
+		if least < hidesSpot {
 			break
 		}
 	}
@@ -192,31 +192,26 @@ func (m *marks) inside(text string, x, y float64) (float64, float64) {
 	return min(max(x, b[2]), float64(m.W)-b[2]), min(max(y, b[3]), float64(m.H)-b[3])
 }
 
-// What a number would rather not do: hide another, hide its own spot, hide
-// another's, and stand further off than the first place that was tried.
+// What a number would rather not do: hide another, hide a spot, and stand
+// further off than the first place that was tried.
 const (
-	hides  = 0.5                        // another's spot, which is drawn in colour all the same
-	worst  = 1.0                        // another number, or its own spot
-	unlike = 0.5 / (directions * rings) // less than any of these in all
+	hidesNumber = 1.0
+	hidesSpot   = 0.5 // which is seen all the same by its colour
+	further     = hidesSpot / (directions * rings)
 )
 
-func (m *marks) cost(b [4]float64, own int) float64 {
+func (m *marks) cost(b [4]float64) float64 {
 	sum := 0.0
 	for _, t := range m.taken {
 		if b[0] < t[2] && t[0] < b[2] && b[1] < t[3] && t[1] < b[3] {
-			sum += worst
+			sum += hidesNumber
 		}
 	}
 	middle := ink.Point{X: (b[0] + b[2]) / 2, Y: (b[1] + b[3]) / 2}
 	for i := range m.ways {
 		w := &m.ways[i]
-		if _, far := w.nearest(middle); far >= w.round+airPens*m.pen+(b[2]-b[0])/2 {
-			continue
-		}
-		if i == own {
-			sum += worst
-		} else {
-			sum += hides
+		if _, far := w.nearest(middle); far < w.round+airPens*m.pen+(b[2]-b[0])/2 {
+			sum += hidesSpot
 		}
 	}
 	return sum

@@ -93,6 +93,24 @@ func TestNumbersStandClearOfEachOtherAndInside(t *testing.T) {
 	}
 }
 
+// Two thin lines run side by side; each number stands off both.
+func TestNumbersStandOffTheSpots(t *testing.T) {
+	m := &marks{Sheet: &ink.Sheet{W: art.W, H: art.H}, art: art, pen: 2}
+	spots := []sizing.Finding{thinLine(100, 150, 300, 150), thinLine(100, 162, 300, 162)}
+	for i := range spots {
+		m.ways = append(m.ways, m.wayOf(&spots[i]))
+	}
+	for i := range spots {
+		m.place(i, fmt.Sprint(i+1))
+	}
+	for _, b := range m.taken {
+		for _, y := range []float64{450, 486} {
+			assert.True(t, b[3] < y-6 || b[1] > y+6, "the number at %v lies on the line at %v", b, y)
+		}
+		assert.Less(t, max(450-b[3], b[1]-486), 60., "and near them")
+	}
+}
+
 func TestSpotsWithoutAPathAreRinged(t *testing.T) {
 	f := sizing.Finding{Kind: sizing.SmallArea, Verdict: sizing.CannotTell, Count: 1, X: 200, Y: 150, X0: 190, Y0: 140, X1: 210, Y1: 160}
 	img := marked(t, art, f)

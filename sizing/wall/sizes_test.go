@@ -2,6 +2,8 @@ package wall
 
 import (
 	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -43,6 +45,17 @@ func TestHalfALineFails(t *testing.T) {
 	for px, want := range map[float64]float64{3: 0, 6: 0.5, 12: 1} {
 		got := c.At(unit.PxPerMM(px/float64(l.Line)), l)
 		assert.InDelta(t, want, got.Lines, 0.03, "a limit of %v px", px)
+	}
+}
+
+// A line a pixel wide, with hard edges, is known to half a pixel: against a limit
+// of 1.4 px it may hold, against 1.8 it cannot.
+func TestWhatCannotBeToldIsNoFailure(t *testing.T) {
+	s := text(1, append(slices.Repeat([]string{strings.Repeat("r", 70)}, 12), append([]string{"rrrrr" + strings.Repeat("#", 60) + "rrrrr"}, slices.Repeat([]string{strings.Repeat("r", 70)}, 12)...)...)...)
+	c := measured(t, s).Curve()
+	l := softLimits()
+	for px, want := range map[float64]float64{1.4: 0, 1.8: 1} {
+		assert.Equal(t, want, c.At(unit.PxPerMM(px/float64(l.Line)), l).Lines, "a limit of %v px", px)
 	}
 }
 
