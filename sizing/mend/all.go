@@ -32,9 +32,11 @@ func All(d *Drawing, p reduce.Progress) (*Outcome, error) {
 		return nil, err
 	}
 	w := &work{bench: b, struck: b.keep(b.whole()), p: p}
-	found, err := w.failing(0)
-	if err != nil {
-		return nil, err
+	found := bad(d.Found)
+	if d.Found == nil {
+		if found, err = w.failing(0); err != nil {
+			return nil, err
+		}
 	}
 	w.first = found
 	for round := 1; round <= mostRounds && len(found) > 0; round++ {
@@ -79,16 +81,18 @@ func (w *work) failing(share float64) ([]sizing.Finding, error) {
 		return nil, err
 	}
 	all, err := w.measure(nil)
-	if err != nil {
-		return nil, err
-	}
-	var bad []sizing.Finding
+	return bad(all), err
+}
+
+// bad lists what fails.
+func bad(all []sizing.Finding) []sizing.Finding {
+	var list []sizing.Finding
 	for _, f := range all {
 		if f.Verdict == sizing.Fails {
-			bad = append(bad, f)
+			list = append(list, f)
 		}
 	}
-	return bad, nil
+	return list
 }
 
 func (w *work) tell(share float64, step string) error {

@@ -1,6 +1,7 @@
 package mend
 
 import (
+	"bytes"
 	"math"
 
 	"badgewright/reduce"
@@ -16,6 +17,8 @@ type Drawing struct {
 	Recipes []sizing.Recipe
 	Scale   unit.PxPerMM
 	Limits  sizing.Limits
+	// Found is what was found of it so far; nil when it is still to be measured.
+	Found []sizing.Finding
 }
 
 // bench is a struck separation on which repairs are tried one after another;
@@ -99,6 +102,18 @@ func (b *bench) keep(q box) kept {
 		k.built = append(k.built, b.sep.Built[y*b.sep.W+q.x0:y*b.sep.W+q.x1]...)
 	}
 	return k
+}
+
+// differs says whether a box is no longer as it was.
+func (b *bench) differs(k kept) bool {
+	w := k.q.x1 - k.q.x0
+	for y := k.q.y0; y < k.q.y1; y++ {
+		at, was := y*b.sep.W+k.q.x0, (y-k.q.y0)*w
+		if !bytes.Equal(b.sep.Labels[at:at+w], k.sep.Labels[was:was+w]) || !bytes.Equal(b.sep.Cover[at:at+w], k.sep.Cover[was:was+w]) {
+			return true
+		}
+	}
+	return false
 }
 
 func (b *bench) takeBack(k kept) {

@@ -18,8 +18,8 @@ const (
 
 func thinLine(t *spot) []Offer {
 	return []Offer{
-		t.along(sizing.ThickenLine, "Thicken this stretch to "+mm(t.f.Limit)+", into the larger of the areas beside it.", true),
-		t.along(sizing.OpenUp, "Take this line out: the lines stand too close here for all of them.", false),
+		t.along(sizing.ThickenLine, "Thicken this stretch to "+mm(t.f.Limit)+", into the larger area beside it.", true),
+		t.along(sizing.OpenUp, "Take this line out: lines stand too close here.", false),
 		t.along(sizing.DropThin, "Let this thin stretch go.", false),
 	}
 }
@@ -27,7 +27,7 @@ func thinLine(t *spot) []Offer {
 func narrowArea(t *spot) []Offer {
 	room := float64(t.f.Length) * float64(t.f.Typical)
 	all := []Offer{
-		t.along(sizing.WidenArea, "Widen this place to "+mm(t.f.Limit)+", carving from the metal beside it, and moving a line where it must.", true),
+		t.along(sizing.WidenArea, "Widen this place to "+mm(t.f.Limit)+", out of the metal beside it; a line moves where it must.", true),
 		t.along(sizing.DropThin, "Let this narrow place be metal.", room <= t.l.AreaSize), // no more than may go as an area of its own
 	}
 	for _, wall := range t.walls() {

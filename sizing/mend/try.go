@@ -33,6 +33,9 @@ func (b *bench) try(f *sizing.Finding, o Offer, how manner) (made []sizing.Recip
 		if err = b.apply(next); err != nil {
 			break
 		}
+		if len(made) == 0 && !b.differs(was) {
+			break // it does nothing here: what would follow is another repair
+		}
 		made = append(made, next...)
 		var after []sizing.Finding
 		if after, err = b.locally(q); err != nil {

@@ -2,6 +2,7 @@ package calls
 
 import (
 	"badgewright/reduce"
+	"badgewright/sizing"
 	"badgewright/sizing/mend"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
@@ -74,6 +75,11 @@ func mendAll(s *Session, job Job, ask wire.MendAllAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
+	k, err := u.measured(job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	d.Found = append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, d.Limits)...)
 	o, err := mend.All(d, job.Progress)
 	if err != nil {
 		return Reply{}, err
