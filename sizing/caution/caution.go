@@ -155,14 +155,24 @@ func (p *Pin) sharp() Caution {
 	if p.Tips > 0 {
 		c.Says += fmt.Sprintf(" %s of the outline can catch and scratch.", tips(p.Tips))
 	}
-	c.Do = "Say so where it is sold, and ship it with its point covered."
+	c.Do = p.pointDo(c.Grave)
 	if p.Tips > 0 {
 		c.Do += " Let the tips be rounded."
 	}
-	if c.Grave {
-		c.Do = "A pin is a sharp point by its nature: for children under eight choose another fastening, and have it tested."
-	}
 	return c
+}
+
+func (p *Pin) pointDo(grave bool) string {
+	switch magnet := p.Fastening == sizing.MagnetBack; {
+	case magnet && grave:
+		return "Have its edges tested before it is sold for children under eight."
+	case magnet:
+		return "Feel along its edge when the parcel comes."
+	case grave:
+		return "Such a point is sharp by its nature: for children under eight choose another fastening, and have it tested."
+	default:
+		return "Say so where it is sold, and ship it with its point covered."
+	}
 }
 
 func pointWords(f sizing.Fastening) string {

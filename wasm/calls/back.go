@@ -1,7 +1,6 @@
 package calls
 
 import (
-	"fmt"
 	"math"
 	"strings"
 
@@ -175,26 +174,20 @@ func stepped(m unit.MM) unit.Length {
 	return unit.Shown(unit.MM(math.Round(float64(m)/placeStep) * placeStep))
 }
 
-// fromMiddle puts a place into words: "4.5 mm left of the middle and 3 mm above it".
+// fromMiddle puts a place into words: "4.5 mm left, 3 mm above".
 func fromMiddle(q wire.Place, say func(unit.Length) string) string {
-	far := func(l unit.Length, less, more string) string {
+	far := func(l unit.Length, less, more string) []string {
 		switch {
 		case l.MM < 0:
-			return fmt.Sprintf("%s %s", strings.TrimPrefix(say(l), "-"), less)
+			return []string{strings.TrimPrefix(say(l), "-") + " " + less}
 		case l.MM > 0:
-			return fmt.Sprintf("%s %s", say(l), more)
+			return []string{say(l) + " " + more}
 		}
-		return ""
+		return nil
 	}
-	across, down := far(q.Beside, "left of", "right of"), far(q.Below, "above", "below")
-	switch {
-	case across == "" && down == "":
+	words := append(far(q.Beside, "left", "right"), far(q.Below, "above", "below")...)
+	if len(words) == 0 {
 		return "in the middle"
-	case across == "":
-		return down + " the middle"
-	case down == "":
-		return across + " the middle"
-	default:
-		return across + " the middle and " + down + " it"
 	}
+	return strings.Join(words, ", ")
 }

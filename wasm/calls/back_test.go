@@ -24,10 +24,10 @@ func TestPlacesAreMirroredAndToTheHalfMillimetre(t *testing.T) {
 	require.Len(t, p, 3)
 	assert.Equal(t, unit.MM(21.5), p[0].Left.MM, "31.4 - 10.1 = 21.3")
 	assert.Equal(t, unit.MM(13.5), p[0].Top.MM)
-	assert.Equal(t, "5.5 mm right of the middle and 7 mm above it", p[0].FromMiddle)
-	assert.Equal(t, "0.22 in right of the middle and 0.28 in above it", p[0].FromMiddleInches)
+	assert.Equal(t, "5.5 mm right, 7 mm above", p[0].FromMiddle)
+	assert.Equal(t, "0.22 in right, 0.28 in above", p[0].FromMiddleInches)
 	assert.Equal(t, "in the middle", p[1].FromMiddle)
-	assert.Equal(t, "9.5 mm left of the middle and 10 mm below it", p[2].FromMiddle)
+	assert.Equal(t, "9.5 mm left, 10 mm below", p[2].FromMiddle)
 	for _, q := range p {
 		assert.True(t, onHalf(q.Left.MM) && onHalf(q.Top.MM) && onHalf(q.Beside.MM) && onHalf(q.Below.MM))
 	}

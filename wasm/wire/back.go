@@ -15,7 +15,8 @@ type Place struct {
 	// 0 are left of it and above it.
 	Beside unit.Length `json:"beside"`
 	Below  unit.Length `json:"below"`
-	// FromMiddle says Beside and Below in words, in mm and in inches.
+	// FromMiddle says Beside and Below in words, in mm and in inches: "4.5 mm left,
+	// 3 mm above".
 	FromMiddle       string `json:"fromMiddle"`
 	FromMiddleInches string `json:"fromMiddleInches"`
 }

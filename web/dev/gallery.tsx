@@ -46,7 +46,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
     <BeforeSheet wish={WISH} canvas={CANVAS} late={false} picture={undefined} problem="" planned={WISH} copied={false} bounds={{ least: 5, most: 150 }}
       onSize={idle} onMaking={idle} onFill={idle} onOwn={idle} onSide={idle} onSave={idle} onCopy={idle} onForget={idle} onClose={idle} />
   ),
-  back: () => <BackPanel check={CHECK} design={DESIGN} turned={false} onPosts={idle} onTurn={idle} />,
+  back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
   sight: () => <SightPanel check={CHECK} design={DESIGN} bounds={{ least: 5, most: 150 }} trueSize={TRUE_SIZE} perMM={TRUE_SIZE.perMM} onSize={idle} onBy={idle} onMatched={async () => 'The canned engine takes no check.'} />,
   order: () => <OrderPanel check={CHECK} shownVersion={version} version={version} list={LIST} choices={CHOICES.rows} late={false} onQuantity={idle} onList={idle} />,
   cards: () => <>{CARDS.map((card, i) => <div key={i} class="popover" style={{ position: 'static', width: '300px', maxHeight: 'none' }}>{card()}</div>)}</>,

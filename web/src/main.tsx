@@ -3,6 +3,7 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import './style/index.css';
 import { startEngine } from './engine/client';
 import { begin, follow } from './state/ask';
+import { followPosts } from './state/posts';
 import { showFirst } from './state/first';
 import { watch } from './state/screen';
 import { tell } from './state/store';
@@ -21,6 +22,7 @@ if (root) {
   watch();
   render(<App />, root);
   follow();
+  followPosts();
   let shown = () => {};
   const engine = startEngine(Promise.race([new Promise<void>((done) => (shown = done)), later(PATIENCE)]));
   const first = showFirst(engine, DEMOS.lighthouse).catch(() => false);

@@ -80,8 +80,8 @@ export const PLACES: Place[] = [
     top: { mm: 12.5, inches: 0.49, inMM: '12.5 mm', inInches: '0.49 in' },
     beside: { mm: 0, inches: 0, inMM: '0 mm', inInches: '0.00 in' },
     below: { mm: -4.5, inches: -0.18, inMM: '-4.5 mm', inInches: '-0.18 in' },
-    fromMiddle: '4.5 mm above the middle',
-    fromMiddleInches: '0.18 in above the middle',
+    fromMiddle: '4.5 mm above',
+    fromMiddleInches: '0.18 in above',
   },
 ];
 

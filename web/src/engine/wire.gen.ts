@@ -999,7 +999,7 @@ export interface Place {
   /** Beside is right of the middle as seen from behind, Below below it; mm below 0 are left of it and above it. */
   beside: Length;
   below: Length;
-  /** FromMiddle says Beside and Below in words, in mm and in inches. */
+  /** FromMiddle says Beside and Below in words, in mm and in inches: "4.5 mm left, 3 mm above". */
   fromMiddle: string;
   fromMiddleInches: string;
 }

@@ -1,13 +1,17 @@
-// The pin turned over: mirrored, with its posts called out as seen from the back.
-import type { Check } from '../engine/wire.gen';
+// The pin turned over: mirrored, with its posts called out as seen from the
+// back, to be dragged or moved by the arrow keys.
+import type { Advice, Check, Place, Post } from '../engine/wire.gen';
 import type { Drawn } from '../state/store';
 import { Canvas } from '../widgets/Canvas';
-import { fitIn, mapping, type Box, type Point } from './place';
+import { fitIn, mapping, type Box, type Mapping, type Point } from './place';
+import { PostHandle } from './PostHandle';
 import type { Room } from './useRoom';
 
 interface Props {
   back: Drawn;
   check: Check;
+  /** The posts as they are now: moved, or as they were checked. */
+  now: { back: Advice; places: Place[] };
   home: Box;
   seen: boolean;
   room: Room;
@@ -15,19 +19,36 @@ interface Props {
   margin: number;
 }
 
-export function BackFace({ back, check, home, seen, room, margin }: Props) {
+/** Places on the back: mm from the left and top as seen from the front, to the sheet and back. */
+export interface Behind {
+  toSheet: (q: Post) => Point;
+  toPost: (at: Point) => Post;
+  pxPerMM: number;
+}
+
+/** In a picture of the back, x is mirrored about the middle of the outline. */
+function behind(check: Check, map: Mapping): Behind {
+  const [, y0, x1] = check.outline;
+  return {
+    toSheet: (q) => map.toSheet(x1 - q.x * check.scale, y0 + q.y * check.scale),
+    toPost: (at) => {
+      const w = map.toWork(at.x, at.y);
+      return { x: (x1 - w.x) / check.scale, y: (w.y - y0) / check.scale };
+    },
+    pxPerMM: check.scale * map.scale,
+  };
+}
+
+export function BackFace({ back, check, now, home, seen, room, margin }: Props) {
   const pic = back.shot.picture;
   const box = fitIn(home, pic.w, pic.h);
-  const map = mapping(pic, box);
-  const place = (xmm: number, ymm: number) => {
-    const x = (check.outline[0] ?? 0) + xmm * check.scale;
-    const y = (check.outline[1] ?? 0) + ymm * check.scale;
-    return map.toSheet(check.flats.w - x, y);
-  };
-  const centre = place(check.back.centre[0] ?? 0, check.back.centre[1] ?? 0);
-  const posts = check.back.posts.map((q, i) => ({ words: check.places[i], at: place(q.x, q.y) })).sort((a, b) => a.at.x - b.at.x);
-  const sides = posts.map((q, i) => {
-    const left = posts.length > 1 && i === 0;
+  const on = behind(check, mapping(pic, box));
+  const [cx, cy] = now.back.centre;
+  const centre = on.toSheet({ x: cx, y: cy });
+  const posts = now.back.posts.map((q, i) => ({ words: now.places[i], at: on.toSheet(q), no: i }));
+  const order = [...posts].sort((a, b) => a.at.x - b.at.x);
+  const sides = order.map((q, i) => {
+    const left = order.length > 1 && i === 0;
     return { ...q, left, x: left ? margin : room.w - margin };
   });
   return (
@@ -41,23 +62,46 @@ export function BackFace({ back, check, home, seen, room, margin }: Props) {
             <g class="leaders">
               <path class="halo" d={cross(centre)} />
               <path d={cross(centre)} />
-              {margin > 0 ? sides.map((q, i) => <path key={i} d={`M${q.at.x} ${q.at.y}H${q.x}`} />) : null}
-              {sides.map((q, i) => <circle key={i} cx={q.at.x} cy={q.at.y} r={3.2} />)}
+              {margin > 0 ? sides.map((q) => <path key={q.no} d={`M${q.at.x} ${q.at.y}H${q.x}`} />) : null}
             </g>
+            <Fastened back={now.back} on={on} moved={now.back !== check.back} />
           </svg>
+          {now.back.bar > 0 ? null : posts.map((q) => (
+            <PostHandle key={q.no} no={q.no} at={q.at} back={now.back} on={on} home={box} words={q.words} />
+          ))}
           {margin > 0 ? (
             <ul class="post-labels" aria-label="Posts, seen from the back">
-              {sides.map((q, i) => (
-                <li key={i} class={q.left ? 'left' : 'right'} style={{ left: `${q.left ? 0 : q.x + 8}px`, top: `${q.at.y}px`, width: `${margin - 14}px` }}>
-                  <b>post {i + 1}</b><br />{q.words?.left.inMM} from left<br />{q.words?.top.inMM} from top
+              {sides.map((q) => (
+                <li key={q.no} class={q.left ? 'left' : 'right'} style={{ left: `${q.left ? 0 : q.x + 8}px`, top: `${q.at.y}px`, width: `${margin - 14}px` }}>
+                  <b>{label(now.back)} {posts.length > 1 ? q.no + 1 : ''}</b><br />{q.words?.left.inMM} from left<br />{q.words?.top.inMM} from top
                 </li>
               ))}
             </ul>
           ) : null}
           <p class="balance" style={{ left: `${centre.x + 14}px`, top: `${centre.y + 12}px` }}>balance</p>
+          <p class="behind-note">Seen from behind: left and right are mirrored.{now.back.bar > 0 ? '' : ` Drag a ${label(now.back)}, or move it with the arrow keys.`}</p>
         </>
       ) : null}
     </>
+  );
+}
+
+const LABELS: Record<Advice['fastening'], string> = { '': 'post', magnet: 'magnet', bar: 'bar', screw: 'screw' };
+export const label = (b: Advice) => LABELS[b.fastening];
+
+/** What must stay hidden, drawn where it moves to, and the length of a bar. */
+function Fastened({ back, on, moved }: { back: Advice; on: Behind; moved: boolean }) {
+  const half = (back.bar / 2) * on.pxPerMM;
+  const r = (back.clutch / 2) * on.pxPerMM;
+  return (
+    <g class="fastened">
+      {back.posts.map((q, i) => {
+        const at = on.toSheet(q);
+        const shows = (back.shows[i] ?? 0) > 0;
+        if (back.bar > 0) return <rect key={i} class={shows ? 'shows' : ''} x={at.x - half} y={at.y - r} width={2 * half} height={2 * r} rx={r} />;
+        return moved || shows ? <circle key={i} class={shows ? 'shows' : ''} cx={at.x} cy={at.y} r={r} /> : null;
+      })}
+    </g>
   );
 }
 

@@ -3,6 +3,7 @@ import { bringBack, chooseGround } from '../state/ask';
 import { bounds } from '../state/bounds';
 import { choices } from '../state/choices';
 import { begun } from '../state/line';
+import { liveBack, withBack } from '../state/posts';
 import { designOf, priceListOf, withDesign, withEdit, withPriceList, withSize, withVersion } from '../state/project';
 import { matched, perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
@@ -90,8 +91,10 @@ export function Column() {
             onFinding={(index) => { s.turned.value = false; s.spot.value = { kind: 'finding', index, ...CENTRE }; toSheet(); }}
           />
           <Sizes />
-          <BackPanel check={check} design={d} turned={s.turned.value}
-            onPosts={(posts) => design({ posts }, posts === 0 ? 'Posts as advised' : plural(posts, 'post'))}
+          <BackPanel check={check} hung={liveBack()} design={d} usual={s.hello.value?.back} turned={s.turned.value}
+            onPosts={(posts) => s.change((q) => withDesign(withBack(q, { hand: undefined }), { posts }), posts === 0 ? 'Posts as advised' : plural(posts, 'post'))}
+            onBack={(change, what) => s.change((q) => withBack(q, change(designOf(q, s.at.value)?.back ?? {})), what)}
+            onMetal={design}
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
           <SightPanel check={check} design={d} bounds={bounds.value} trueSize={trueSize.value} perMM={perMM.value}
             onSize={(mm, words) => s.change((p) => withSize(p, mm), `Size ${words}`)}

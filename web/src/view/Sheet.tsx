@@ -5,6 +5,7 @@ import { openBefore } from '../state/before';
 import { bounds } from '../state/bounds';
 import { underOf, withRecipe } from '../state/hands';
 import { recipeOf, type LineDraft } from '../state/line';
+import { liveBack } from '../state/posts';
 import { designOf, withDesign } from '../state/project';
 import { perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
@@ -115,7 +116,7 @@ export function Sheet() {
       <HeadNotes />
       <div class="stage" ref={ref}>
         <Stage
-          room={room} check={check} front={s.front.value} back={s.back.value} brought={s.brought.value} marked={marked.value}
+          room={room} check={check} front={s.front.value} back={s.back.value} hung={liveBack()} brought={s.brought.value} marked={marked.value}
           turned={s.turned.value} holding={s.holding.value} layout={layout} factor={factor.value}
           lining={spot?.kind === 'line'} gap={gap.value} pointed={s.shownDesign.value?.recipes[s.pointed.value ?? -1]} thinnest={thinnest}
           spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}

@@ -1,6 +1,6 @@
 // The pin in the middle of the sheet, with everything that stands round it.
 import { useEffect } from 'preact/hooks';
-import type { Check, Gap, Plating, Recipe } from '../engine/wire.gen';
+import type { Check, Gap, Hung, Plating, Recipe } from '../engine/wire.gen';
 import type { Drawn, Spot } from '../state/store';
 import { BackFace } from './BackFace';
 import { CalloutLabels, layCallouts, Leaders } from './Callouts';
@@ -21,6 +21,8 @@ export interface StageProps {
   check: Check | undefined;
   front: Drawn | undefined;
   back: Drawn | undefined;
+  /** How it hangs while a post is moved. */
+  hung: Hung | undefined;
   brought: Drawn | undefined;
   /** What is marked, laid over the pin. */
   marked: Drawn | undefined;
@@ -92,7 +94,7 @@ export function Stage(p: StageProps) {
             aria-label="The pin. Tap a part to change it, or move the mark there with the arrow keys and press Enter; hold, or hold the space bar, to see the drawing as brought." {...touch} />
         </div>
         <div class="face rear" aria-hidden={!p.turned}>
-          {p.back && p.check ? <BackFace back={p.back} check={p.check} home={home} seen={p.turned} room={p.room} margin={p.room.w >= NARROW ? MARGIN : 0} /> : null}
+          {p.back && p.check ? <BackFace back={p.back} check={p.check} now={p.hung ?? p.check} home={home} seen={p.turned} room={p.room} margin={p.room.w >= NARROW ? MARGIN : 0} /> : null}
         </div>
       </div>
       {map && p.check && !p.turned && !p.holding && !p.lining ? <Around {...p} check={p.check} map={map} mark={mark} /> : null}

@@ -45,7 +45,10 @@ export function metalSays(d: Design, plating: Plating | undefined, findings: rea
 }
 
 export function backSays(c: Check): string {
-  return `${capital(plural(c.back.chosen, 'post'))}; the pin weighs about ${grams(c.back.weight)}.`;
+  const { back, fixings } = c;
+  const name = fixings.find((f) => f.fastening === back.fastening)?.name;
+  const held = back.byHand || !name || back.fastening === '' ? plural(back.chosen, 'post') : name;
+  return `${capital(held)}${back.byHand ? ' placed by hand' : ''}; the pin weighs about ${grams(back.weight)}.`;
 }
 
 /** "32 mm · 1.26 in". */
