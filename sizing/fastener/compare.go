@@ -30,10 +30,10 @@ func (z *sized) compare(hand, own place, b body, h sizing.Hold) []string {
 	z.crowded(hand, own, say)
 	z.uneven(hand, own, say)
 	if mine.Straight != tools.Straight && mine.Askew.High > tools.Askew.High+worseDegrees {
-		say("Pinned upright it turns by %s; from the tool's own places by %s.", span(mine.Askew, "°"), span(tools.Askew, "°"))
+		say("Pinned upright it turns by %s; from the tool's own places by %s.", angles(mine.Askew), angles(tools.Askew))
 	}
 	if mine.Droop.High > tools.Droop.High+worseDegrees {
-		say("Its top leans forward by %s; from the tool's own places by %s.", span(mine.Droop, "°"), span(tools.Droop, "°"))
+		say("Its top leans forward by %s; from the tool's own places by %s.", angles(mine.Droop), angles(tools.Droop))
 	}
 	loads(mine, tools, say)
 	return worse

@@ -190,3 +190,13 @@ func TestTheModelIsStatedWithItsConstants(t *testing.T) {
 		assert.Contains(t, words, part)
 	}
 }
+
+func TestRangesAreSaidShort(t *testing.T) {
+	assert.Equal(t, "3 to 14°", angles(sizing.Range{Low: 2.6, High: 14.4}))
+	assert.Equal(t, "up to 7°", angles(sizing.Range{Low: 0.3, High: 7}))
+	assert.Equal(t, "less than 1°", angles(sizing.Range{Low: 0, High: 0.4}))
+	assert.Equal(t, "9°", angles(sizing.Range{Low: 8.8, High: 9.2}))
+	assert.Equal(t, "0.1 to 1 N", span(sizing.Range{Low: 0.1, High: 1}, " N"))
+	assert.Equal(t, "7.5 to 8.0 g", spanGrams(sizing.Range{Low: 7.49, High: 8.02}))
+	assert.Equal(t, "0.99 to 1.16 kg", spanGrams(sizing.Range{Low: 992, High: 1160.8}))
+}

@@ -26,9 +26,9 @@ func (h *Hang) turnSays(f fixture) []string {
 	case sizing.Yes:
 		says = append(says, "Pinned on upright it stays upright.")
 	case sizing.No:
-		says = append(says, fmt.Sprintf("Pinned on upright it turns by %s.", span(h.Askew, "°")))
+		says = append(says, fmt.Sprintf("Pinned on upright it turns by %s.", angles(h.Askew)))
 	default:
-		says = append(says, fmt.Sprintf("Pinned on upright it may stay or turn, by %s: that hangs on cloth and %s, so it can go either way.", span(h.Askew, "°"), gripping(f)))
+		says = append(says, fmt.Sprintf("Pinned on upright it may stay or turn, by %s: that hangs on cloth and %s, so it can go either way.", angles(h.Askew), gripping(f)))
 	}
 	return append(says, h.knockSays(f))
 }
@@ -61,7 +61,7 @@ func (h *Hang) knockSays(f fixture) string {
 	case h.Holds.High >= anyWayUp:
 		return fmt.Sprintf("Friction holds it %s of rest with a slack clutch on thin cloth, and any way up with a tight one: knocked askew it %s.", held, knocked(h.Knocked))
 	default:
-		return fmt.Sprintf("Friction holds it %s to either side of rest: knocked askew it %s.", span(h.Holds, "°"), knocked(h.Knocked))
+		return fmt.Sprintf("Friction holds it %s to either side of rest: knocked askew it %s.", angles(h.Holds), knocked(h.Knocked))
 	}
 }
 
@@ -102,7 +102,7 @@ func (h *Hang) droopSays() string {
 		}
 		return fmt.Sprintf("Its top leans forward by %s on stiff cloth and flops over on soft: it can go either way.", angle(h.Droop.Low))
 	}
-	words := fmt.Sprintf("Its top leans forward by %s", span(h.Droop, "°"))
+	words := fmt.Sprintf("Its top leans forward by %s", angles(h.Droop))
 	switch h.Flat {
 	case sizing.Yes:
 		return words + ", which is hardly seen."
@@ -115,7 +115,7 @@ func (h *Hang) droopSays() string {
 
 // againstOne says how it would hang from one post.
 func (h *Hang) againstOne() string {
-	words := fmt.Sprintf("On one post its top would lean by %s", span(h.Droop, "°"))
+	words := fmt.Sprintf("On one post its top would lean by %s", angles(h.Droop))
 	if h.Droop.High >= floppedAt {
 		words = "On one post it could flop forward"
 	}
@@ -123,7 +123,7 @@ func (h *Hang) againstOne() string {
 	case sizing.Yes:
 		words += " and it would stay as pinned until knocked"
 	default:
-		words += fmt.Sprintf(" and it could turn by %s", span(h.Askew, "°"))
+		words += fmt.Sprintf(" and it could turn by %s", angles(h.Askew))
 	}
 	if h.Knocked != sizing.No {
 		words += "; knocked askew it could stay so"
@@ -152,12 +152,23 @@ func number(v float64) string {
 
 func angle(deg float64) string { return strconv.Itoa(int(math.Round(deg))) + "°" }
 
-// span prints a range once when both ends read alike: "3 to 14°".
+// angles prints whole degrees: "3 to 14°", "up to 14°", "less than 1°".
+func angles(r sizing.Range) string {
+	low, high := strconv.Itoa(int(math.Round(r.Low))), angle(r.High)
+	switch {
+	case high == "0°":
+		return "less than 1°"
+	case low == "0":
+		return "up to " + high
+	case low+"°" == high:
+		return high
+	}
+	return low + " to " + high
+}
+
+// span prints a range once when both ends read alike: "0.1 to 0.5 N".
 func span(r sizing.Range, unit string) string {
 	low, high := number(r.Low), number(r.High)
-	if unit == "°" {
-		low, high = strconv.Itoa(int(math.Round(r.Low))), strconv.Itoa(int(math.Round(r.High)))
-	}
 	if low == high {
 		return low + unit
 	}

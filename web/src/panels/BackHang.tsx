@@ -14,7 +14,7 @@ interface Props {
 
 const CONSTANTS: readonly { key: keyof Hold; label: string; unit: string }[] = [
   { key: 'press', label: 'force of the clutch on the cloth', unit: 'N' },
-  { key: 'friction', label: 'friction on cloth, μ', unit: '' },
+  { key: 'friction', label: 'friction on cloth', unit: '' },
   { key: 'stiffness', label: 'stiffness of cloth', unit: 'N mm/rad' },
   { key: 'cloth', label: 'thickness of cloth', unit: 'mm' },
 ];
