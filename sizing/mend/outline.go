@@ -14,6 +14,10 @@ func OfOutline(k sizing.Kind) bool {
 	return ok
 }
 
+// wider are the times a bridge to a loose part may be as wide as it must be: a
+// long one would bend under what hangs on it.
+var wider = []unit.MM{1, 1.5, 2, 3}
+
 // ForOutline returns the repair of a trouble spot of the outline, if it does:
 // measured again, the spot is gone and nothing else fails that did not. at is
 // what the outline is judged by. p may be nil.
@@ -22,27 +26,36 @@ func ForOutline(d *Drawing, f sizing.Finding, at outline.At, p reduce.Progress) 
 	if err != nil {
 		return nil, err
 	}
-	before, err := outline.Measure(b.sep, p)
+	m, err := outline.Measure(b.sep, p)
 	if err != nil {
 		return nil, err
 	}
-	o := Offer{Recipes: before.Offer(&f), Gentle: f.Kind == sizing.SharpTip}
-	if len(o.Recipes) == 0 {
+	before, recipes := failures(m.Findings(at)), m.Offer(&f)
+	if len(recipes) == 0 {
 		return nil, nil
 	}
-	o.Words = o.reshapingWords(&f, &at)
 	struck := b.keep(b.whole())
-	if err := b.apply(o.Recipes); err != nil {
-		return nil, err
+	for _, times := range wider {
+		if f.Kind == sizing.LoosePart {
+			recipes[0].Width = times * at.Limits.Bridge
+		}
+		if err := b.apply(recipes); err != nil {
+			return nil, err
+		}
+		if m, err = outline.Measure(b.sep, p); err != nil {
+			return nil, err
+		}
+		if failures(m.Findings(at)) < before {
+			o := Offer{Recipes: recipes, Gentle: f.Kind == sizing.SharpTip}
+			o.Words = o.reshapingWords(&f, &at)
+			return []Tried{{o, changed(struck.sep, b.sep, d.Scale), b.sep}}, nil
+		}
+		b.takeBack(struck)
+		if f.Kind != sizing.LoosePart {
+			break
+		}
 	}
-	after, err := outline.Measure(b.sep, p)
-	if err != nil {
-		return nil, err
-	}
-	if failures(after.Findings(at)) >= failures(before.Findings(at)) {
-		return nil, nil
-	}
-	return []Tried{{o, changed(struck.sep, b.sep, d.Scale), b.sep}}, nil
+	return nil, nil
 }
 
 func failures(found []sizing.Finding) (n int) {
@@ -57,7 +70,7 @@ func failures(found []sizing.Finding) (n int) {
 func (o *Offer) reshapingWords(f *sizing.Finding, at *outline.At) string {
 	switch f.Kind {
 	case sizing.LoosePart:
-		return "A bridge of metal " + unit.InMM(at.Limits.Bridge, 2) + " wide joins it to the rest."
+		return "A bridge of metal " + unit.InMM(o.Recipes[0].Width, 2) + " wide joins it to the rest."
 	case sizing.SharpTip:
 		return "The tip is rounded to a radius of " + unit.InMM(at.Limits.Tip, 2) + "."
 	case sizing.LongArm:
@@ -69,7 +82,7 @@ func (o *Offer) reshapingWords(f *sizing.Finding, at *outline.At) string {
 
 // outlineWhys say what to do where the outline is not repaired here.
 var outlineWhys = map[sizing.Kind]string{
-	sizing.LoosePart:  "Nothing this small can be joined or hung. Take it out, or let it touch the rest.",
+	sizing.LoosePart:  "No bridge was found that does: it would bend, or the part is too small to be joined or hung. Draw it nearer, hang it from a ring, or take it out.",
 	sizing.WeakEye:    "Move the eye inward, or draw more metal round it.",
 	sizing.ThinBridge: "There is no room beside it for more metal. Let it lie against its neighbour, or make the pin larger.",
 	sizing.SharpTip:   "The tip is too slender to be rounded without losing much of it. Draw it blunter.",

@@ -22,7 +22,7 @@ func (u *subject) building() (*mend.Drawing, error) {
 	if u.base.builder == nil {
 		u.base.builder = wall.NewBuilder(u.base.sep)
 	}
-	return &mend.Drawing{Builder: u.base.builder, Recipes: u.design.Recipes, Scale: scale, Limits: u.design.Limits}, nil
+	return &mend.Drawing{Builder: u.base.builder, Recipes: u.design.Struck(), Scale: scale, Limits: u.design.Limits}, nil
 }
 
 // offers finds the repairs of one trouble spot, and draws its place as it is and
@@ -43,7 +43,7 @@ func offers(s *Session, job Job, ask wire.OffersAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	found, err := mend.For(d, ask.Finding, job.Progress)
+	found, why, err := u.repairs(d, ask.Finding, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
@@ -54,7 +54,7 @@ func offers(s *Session, job Job, ask wire.OffersAsk) (Reply, error) {
 		states = append(states, o.Struck)
 	}
 	if len(found) == 0 {
-		answer.Why = mend.Why(&ask.Finding)
+		answer.Why = why
 	}
 	if ask.Side == 0 || len(found) == 0 {
 		return Reply{Answer: answer}, nil

@@ -6,6 +6,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/mend"
 	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
@@ -72,6 +73,16 @@ func worstFirst(found []sizing.Finding) {
 		return slices.Index([]sizing.Verdict{sizing.Fails, sizing.CannotTell, sizing.Holds}, f.Verdict)
 	}
 	slices.SortStableFunc(found, func(a, b sizing.Finding) int { return cmp.Compare(rank(a), rank(b)) })
+}
+
+// repairs finds the repairs of one trouble spot, and why there are none.
+func (u *subject) repairs(d *mend.Drawing, f sizing.Finding, p reduce.Progress) (found []mend.Tried, why string, err error) {
+	if mend.OfOutline(f.Kind) {
+		found, err = mend.ForOutline(d, f, outline.Of(u.design, d.Scale), p)
+		return found, mend.WhyOutline(&f), err
+	}
+	found, err = mend.For(d, f, p)
+	return found, mend.Why(&f), err
 }
 
 // joins proposes how the parts hang from each other.

@@ -65,11 +65,14 @@ func TestALoosePartIsHungOrJoined(t *testing.T) {
 	assert.Empty(t, ofKind(hung.Findings, sizing.SmallCutOut))
 
 	d.Parts = sizing.Parts{}
-	e := loose[0].Ends
-	d.Recipes = append(d.Recipes, sizing.Recipe{Kind: sizing.BuildBridge, Points: [][2]float64{{e[0] / 400, e[1] / 600}, {e[2] / 400, e[3] / 600}}})
+	offers, pictures := ask[wire.Offers](t, s, "offers", wire.OffersAsk{Picked: p, Finding: loose[0], Side: 48}, nil)
+	require.Len(t, offers.Offers, 1)
+	assert.Len(t, pictures, 2*4*48*48, "as it is, and joined")
+	d.Recipes = append(d.Recipes, offers.Offers[0].Recipes...)
 	joined := checked(t, s, p)
 	assert.Empty(t, ofKind(joined.Findings, sizing.LoosePart))
 	assert.Empty(t, ofKind(joined.Findings, sizing.ThinBridge))
+	assert.Empty(t, ofKind(joined.Findings, sizing.LongArm), "the bridge is wide enough for what hangs on it")
 }
 
 // What fails stands before what is only noted, whoever found it.
