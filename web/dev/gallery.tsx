@@ -9,6 +9,7 @@ import { BackPanel } from '../src/panels/BackPanel';
 import { ColoursPanel } from '../src/panels/ColoursPanel';
 import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
+import { RepairAll } from '../src/panels/RepairAll';
 import { OrderPanel } from '../src/panels/OrderPanel';
 import { SightPanel } from '../src/panels/SightPanel';
 import { SizesPanel } from '../src/panels/SizesPanel';
@@ -20,12 +21,14 @@ import { App } from '../src/view/App';
 import { AreaPart } from '../src/view/AreaPart';
 import { FlatCard } from '../src/view/FlatCard';
 import { OpenCard } from '../src/view/OpenCard';
+import { OfferList } from '../src/widgets/OfferList';
 import { MakerList } from '../src/widgets/MakerList';
 import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED, TRUE_SIZE } from './canned/answers';
 import { MAKER } from './canned/codes';
 import { DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
+import { FOUND, MENDED, NO_OFFERS, OFFERS, REPAIRS } from './canned/repairs';
 import { CANVAS, SIZES, THOUGHT, THOUGHT_ROW, WISH } from './canned/sizes';
 
 const idle = () => undefined;
@@ -35,7 +38,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
   drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" onRevise={idle} onGround={idle} marking={false} onMark={idle} onBack={idle} revisions={REVISIONS} />,
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
-    <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES] }} platings={HELLO.platings} plating="gold" check={CHECK} onPlating={idle} onMaking={idle} onFill={idle}
+    <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES, ...REPAIRS] }} platings={HELLO.platings} plating="gold" check={CHECK} repairs={repairAll()} onPlating={idle} onMaking={idle} onFill={idle}
       onLimits={idle} onUsualLimits={idle} onRecipes={idle} onLine={idle} onPoint={idle} onFinding={idle} />
   ),
   sizes: () => (
@@ -57,6 +60,13 @@ const PANELS: Record<string, () => ComponentChildren> = {
   },
 };
 
+function repairAll() {
+  return (
+    <RepairAll places={4} busy={false} preview={{ answer: MENDED, before: cannedShot('drawing', 480), after: cannedShot('struck', 480) }} raster={CHECK.flats} sized={FOUND}
+      onTry={idle} onMake={idle} onLeave={idle} onSeek={idle} onStop={idle} onSize={idle} />
+  );
+}
+
 /** These show the whole page. */
 const WHOLE = ['sheet', 'line'];
 
@@ -68,6 +78,8 @@ const CARDS: (() => ComponentChildren)[] = [
     <FlatCard flat={flat} others={FLATS} starting={HELLO.starting} plating={HELLO.platings[0]} pieces={3} onEdit={idle}
       area={<AreaPart flat={flat} under={{ ...UNDER, gap: flat.role === 'metal' ? undefined : GAP }} pieces={3} lineDrawing {...colours} {...areaActs} />} />
   )),
+  () => <OfferList answer={OFFERS} pictures={[cannedShot('drawing', 96), cannedShot('struck', 96), cannedShot('back', 96)]} onMake={idle} />,
+  () => <OfferList answer={NO_OFFERS} pictures={[]} onMake={idle} />,
   () => <OpenCard gap={{ ...GAP, open: true }} {...colours} enamels={[]} onFill={idle} onLine={idle} />,
 ];
 

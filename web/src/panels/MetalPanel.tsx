@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Check, Design, Limits, Plating, Recipe } from '../engine/wire.gen';
 import { withBuilt } from '../state/hands';
 import type { LineDraft } from '../state/line';
@@ -10,6 +11,7 @@ import { kindWords, measuredWords } from '../words/findings';
 import { mm } from '../words/length';
 import { metalSays, VERDICT } from '../words/words';
 import { HandLines } from './HandLines';
+import { RepairList } from './RepairList';
 import { SaveCurves } from './SaveCurves';
 import { SaveMarks } from './SaveMarks';
 
@@ -18,6 +20,8 @@ export interface MetalProps {
   platings: readonly Plating[];
   plating: string;
   check: Check | undefined;
+  /** Everything repaired at once. */
+  repairs?: ComponentChildren;
   onPlating: (id: string) => void;
   onMaking: (m: Design['making']) => void;
   onFill: (f: Design['fill']) => void;
@@ -39,6 +43,7 @@ export function MetalPanel(p: MetalProps) {
   return (
     <Section id="metal" title="Metal" says={metalSays(p.design, plating, findings)} alarm={bad}>
       <Findings {...p} />
+      {p.repairs}
       <Platings {...p} />
       {plating?.softOnly && p.design.fill === 'hard' ? (
         <p class="warn">As a rule {plating.name} goes with soft enamel only; ask your maker before choosing hard.</p>
@@ -64,6 +69,7 @@ export function MetalPanel(p: MetalProps) {
       />
       <Recipes recipes={p.design.recipes} onRecipes={p.onRecipes} />
       <HandLines recipes={p.design.recipes} onRecipes={p.onRecipes} onLine={p.onLine} onPoint={p.onPoint} />
+      <RepairList recipes={p.design.recipes} onRecipes={p.onRecipes} onPoint={p.onPoint} />
       <SaveCurves />
       <LimitsTable limits={p.design.limits} onLimits={p.onLimits} onUsual={p.onUsualLimits} />
     </Section>

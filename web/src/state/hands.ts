@@ -113,8 +113,8 @@ export function lineAcross(gap: Gap): Recipe {
   return { kind: 'draw-line', width: 0, points: [[x0, y0], [x1, y1]] };
 }
 
-/** Drawn or erased by hand, as against built all over. */
-const byHand = (r: Recipe) => r.kind === 'draw-line' || r.kind === 'erase-line';
+/** Drawn, erased or repaired at a place, as against built all over. */
+const byHand = (r: Recipe) => r.points !== undefined;
 
 export function withRecipe(p: Project, r: Recipe, at: Place = FIRST): Project {
   const d = designOf(p, at);

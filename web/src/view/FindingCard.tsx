@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Finding, Flat, Length } from '../engine/wire.gen';
 import { factsWords, measuredWords, meaningWords } from '../words/findings';
 import { VERDICT } from '../words/words';
@@ -9,18 +10,21 @@ interface Props {
   other: Flat | undefined;
   /** The size from which everything holds, when the pin is smaller. */
   growTo: Length | undefined;
+  /** What can be done about it. */
+  repairs?: ComponentChildren;
   onGrow: (to: Length) => void;
   onFlat: () => void;
   onList: () => void;
   onStep: (by: 1 | -1) => void;
 }
 
-export function FindingCard({ finding: f, flat, other, growTo, onGrow, onFlat, onList, onStep }: Props) {
+export function FindingCard({ finding: f, flat, other, growTo, repairs, onGrow, onFlat, onList, onStep }: Props) {
   return (
     <div class="card-body">
       <p class={`verdict-line ${f.verdict}`}><b>{VERDICT[f.verdict].mark} {measuredWords(f)}</b></p>
       <p>{meaningWords(f, { flat, other })}</p>
       <p class="facts">{factsWords(f)}</p>
+      {repairs}
       <div class="two">
         {growTo ? <button type="button" class="plain" onClick={() => onGrow(growTo)}>Grow to {growTo.inMM}</button> : null}
         {flat ? <button type="button" class="plain" onClick={onFlat}>Change {flat.name} …</button> : null}

@@ -11,6 +11,7 @@ import { FINISH_WORDS } from '../words/finish';
 import { filledWords, madeWords } from '../words/hands';
 import { AreaPart, type AreaActs } from './AreaPart';
 import { FindingCard } from './FindingCard';
+import { FindingRepairs } from './FindingRepairs';
 import { FlatCard } from './FlatCard';
 import { go } from './go';
 import { LineButtons } from './LineButtons';
@@ -125,6 +126,7 @@ function FindingSpot({ check, room, spot }: CardProps & { spot: SpotOf<'finding'
     <Card spot={spot} name={`spot${spot.index}`} title={`Trouble spot ${spot.index + 1} of ${n}`} room={room}>
       <FindingCard
         finding={finding} flat={flat} other={other} growTo={check.growTo.mm > 0 ? check.growTo : undefined}
+        repairs={s.shown.value ? <FindingRepairs project={s.shown.value.project} finding={finding} onDone={close} /> : undefined}
         onGrow={(to) => { s.change((p) => withSize(p, to.mm), `Grew to ${to.inMM}`); close(); }}
         onFlat={() => flat && (s.spot.value = { kind: 'flat', flat: flat.id, x: spot.x, y: spot.y })}
         onList={() => { close(); go('metal'); }}
