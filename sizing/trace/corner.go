@@ -24,13 +24,16 @@ const (
 	// (25 degrees), and leastHardCorner where steps of pixels are all there is.
 	leastCorner     = 0.44
 	leastHardCorner = 0.61
+	// leastShortCorner is the same (57 degrees) where a side is too short to tell
+	// whether it bends.
+	leastShortCorner = 1.0
 	// A place is looked at closer when the trail turns there by at least
 	// suspect radians (15 degrees) within suspectReach places.
 	suspect      = 0.26
 	suspectReach = 4
 	// cornerOwn is how much of the turn on both sides of a corner it must
 	// have itself: a small circle turns evenly.
-	cornerOwn = 0.6
+	cornerOwn = 0.9
 	// cornerApart is how many places from another a corner is the same one, found
 	// twice.
 	cornerApart = 4
@@ -40,6 +43,10 @@ const (
 	furthestTip = 3.0
 	cutAny      = 0.5
 	cutHard     = 0.4
+	// roundGap is how far from a corner, px, its sides are looked at again, and
+	// roundTurn by how much more it may turn then, radians (9 degrees).
+	roundGap  = 3.2
+	roundTurn = 0.15
 	// leastLoop is the length in sides of pixels below which a closed arc has
 	// no corners that the raster could tell.
 	leastLoop = 20
@@ -193,7 +200,10 @@ func (t *trail) cornerAt(i int) (c corner, ok bool) {
 	}
 	turn := angle(before.dir, after.dir)
 	least := leastCorner
-	if g.hard {
+	switch {
+	case min(before.n, after.n) < linearBelow:
+		least = leastShortCorner
+	case g.hard:
 		least = leastHardCorner
 	}
 	sides := math.Asin(min(1, before.turn)) + math.Asin(min(1, after.turn))
@@ -201,10 +211,24 @@ func (t *trail) cornerAt(i int) (c corner, ok bool) {
 		return c, false
 	}
 	at, ok := meet(before.at, before.dir, after.at, after.dir)
-	if !ok || t.offTrail(at, i) > g.mostCut(turn) {
+	if !ok || t.offTrail(at, i) > g.mostCut(turn) || t.rounded(i, turn, off) {
 		return c, false
 	}
 	return corner{i: t.nearestTo(at, i), at: at, before: before.dir, after: after.dir, own: turn - sides}, true
+}
+
+// rounded says whether a corner turns by more when it is seen from further off:
+// then its sides begin to bend before it.
+func (t *trail) rounded(i int, turn, off float64) bool {
+	if t.grade.hard || t.grade.blurred {
+		return false
+	}
+	before := t.side(i, -1, roundGap, off, t.grade.reaches()[1:])
+	after := t.side(i, 1, roundGap, off, t.grade.reaches()[1:])
+	if before.n < linearBelow || after.n < linearBelow || max(before.off, after.off) > off {
+		return false
+	}
+	return angle(before.dir, after.dir) > turn+roundTurn
 }
 
 // mostCut is how far off the trail, px, the tip of a corner may lie that turns

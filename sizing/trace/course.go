@@ -344,6 +344,17 @@ func (c *course) settle() {
 	}
 }
 
+// lean moves a corner whose lines do not meet nearby onto the one that is
+// straight.
+func (j *joint) lean(before, after *span) {
+	switch {
+	case before.straight && before.u != (vec{}):
+		j.at, j.in = foot(j.at, before.c, before.u), before.u
+	case after.straight && after.u != (vec{}):
+		j.at, j.out = foot(j.at, after.c, after.u), after.u
+	}
+}
+
 func (c *course) settleAt(k int, before, after *span) {
 	j := &c.joints[k]
 	if !j.sharp {
@@ -364,5 +375,7 @@ func (c *course) settleAt(k int, before, after *span) {
 	}
 	if at, ok := meet(a, u, b, v); ok && at.to(j.at) < furthestTip {
 		j.at, j.in, j.out = at, u, v
+	} else if a != b {
+		j.lean(before, after)
 	}
 }

@@ -11,7 +11,13 @@ type grade struct {
 	hard bool
 	// grain is the standard deviation of places across the arc.
 	grain float64
+	// blurred is true where an edge runs over more pixels than a renderer's does:
+	// its corners are round for that.
+	blurred bool
 }
+
+// blurredFrom is how many pixels on the mean a blurred edge runs over.
+const blurredFrom = 2.5
 
 const (
 	// hardUnsure is how far off a place may be where no pixel is shared.
@@ -47,7 +53,11 @@ func (m *planar) judge(a *arc, t *trail) {
 			t.unsure[k] = g.unsure()
 		}
 	}
-	t.grade = grade{hard: turns.hard(0, int32(len(a.ways)-1)), grain: grainOf(off, nil)}
+	t.grade = grade{
+		hard:    turns.hard(0, int32(len(a.ways)-1)),
+		grain:   grainOf(off, nil),
+		blurred: float64(t.shared) > blurredFrom*float64(len(t.p)),
+	}
 }
 
 // unsure is how far off a single place may be.

@@ -7,14 +7,14 @@ const insetReach = 3
 // inset returns how much of the pixels from (x, y) on, along way d, that are of
 // class own belongs to the class other, which lies just behind: so far does the
 // true edge lie inside them, px. A straight edge that faces the way, or turns
-// from it by at most 45 degrees, is found exactly.
-func (g *grid) inset(x, y, d int, own, other uint8) float64 {
+// from it by at most 45 degrees, is found exactly. shared is how many pixels
+// the two classes share there.
+func (g *grid) inset(x, y, d int, own, other uint8) (sum float64, shared int) {
 	class, part := g.mix(x, y)
 	if part == 0 || class != other {
-		return 0
+		return 0, 0
 	}
 	n := g.runFrom(x, y, d, own)
-	sum := 0.0
 	for k := 0; k < insetReach && 2*k < n; k++ {
 		px, py := x+k*stepX[d], y+k*stepY[d]
 		class, part := g.mix(px, py)
@@ -25,8 +25,9 @@ func (g *grid) inset(x, y, d int, own, other uint8) float64 {
 			part = float64(part * g.nearPart(x, y, d, n, own))
 		}
 		sum += part
+		shared++
 	}
-	return sum
+	return sum, shared
 }
 
 // runFrom returns how many pixels from (x, y) on are of a class, at most twice

@@ -165,6 +165,30 @@ func TestStraightSidesGoOverIntoCurves(t *testing.T) {
 	assertSmooth(t, b, sh, sh.Metal.Areas[0][0])
 }
 
+func TestRoundCornersStayRound(t *testing.T) {
+	for _, r := range []float64{5, 7, 12} {
+		for _, turn := range []float64{0, 0.3, 0.7} {
+			sin, cos := math.Sincos(turn)
+			beyond := func(x, y float64) float64 {
+				x, y = x-100.4, y-99.7
+				u, v := math.Abs(cos*x+sin*y)-(60-r), math.Abs(cos*y-sin*x)-(40-r)
+				return (vec{max(u, 0), max(v, 0)}).len() - r + min(max(u, v), 0)
+			}
+			b, sh := traced(t, scene(200, 200, func(x, y float64) uint8 {
+				if beyond(x, y) < 0 {
+					return steel
+				}
+				return sky
+			}), 40)
+			assert.Zero(t, sh.Counts.Corners, "radius %v, turned %v", r, turn)
+			assert.Equal(t, 4, sh.Counts.Lines, "radius %v, turned %v", r, turn)
+			for _, q := range flattened(b, sh, sh.Metal.Areas[0][0], 8) {
+				assert.InDelta(t, 0, beyond(q.x, q.y), 0.3, "radius %v, turned %v", r, turn)
+			}
+		}
+	}
+}
+
 // Three areas: a straight border passes a place where another ends. It must go
 // on straight there, and the other end on it.
 func TestJunctionsHaveNoKinks(t *testing.T) {

@@ -7,6 +7,7 @@ type trail struct {
 	way    []int32 // which way of the arc each place lies on
 	closed bool
 	grade  grade
+	shared int // pixels shared across the edge, at all places together
 }
 
 // Which way an arc runs at a side of a pixel is judged by this many sides
@@ -59,7 +60,8 @@ func (t *trail) put(p vec, way int, rough uint8) {
 
 // putEdge adds the true place of the edge at a side, unless it lies behind.
 func (m *planar) putEdge(t *trail, a *arc, i, x, y int, head vec) {
-	p := m.edgeAt(a, int(a.ways[i]), x, y)
+	p, shared := m.edgeAt(a, int(a.ways[i]), x, y)
+	t.shared += shared
 	if n := len(t.p); n > 0 && len(a.ways) >= leastLoop && p.sub(t.p[n-1]).dot(head.unit()) < leastAdvance && head != (vec{}) {
 		return
 	}
@@ -71,8 +73,8 @@ func (m *planar) putEdge(t *trail, a *arc, i, x, y int, head vec) {
 }
 
 // edgeAt returns the true place of the edge at the side walked from the corner
-// (x, y) by way d.
-func (m *planar) edgeAt(a *arc, d, x, y int) vec {
+// (x, y) by way d, and how many pixels are shared across it.
+func (m *planar) edgeAt(a *arc, d, x, y int) (p vec, shared int) {
 	// The pixel to the right of the side, and the way to it.
 	px, py := x, y
 	switch d {
@@ -84,11 +86,13 @@ func (m *planar) edgeAt(a *arc, d, x, y int) vec {
 		py--
 	}
 	to, back := turn(d, 1), turn(d, 3)
-	off := m.g.inset(px, py, to, a.right, a.left) - m.g.inset(px+stepX[back], py+stepY[back], back, a.left, a.right)
+	r, n := m.g.inset(px, py, to, a.right, a.left)
+	l, k := m.g.inset(px+stepX[back], py+stepY[back], back, a.left, a.right)
+	off := r - l
 	return vec{
 		float64(x) + float64(stepX[d])/2 + float64(off*float64(stepX[to])),
 		float64(y) + float64(stepY[d])/2 + float64(off*float64(stepY[to])),
-	}
+	}, n + k
 }
 
 // heading tells how far an arc goes within headReach sides of one.
