@@ -14,6 +14,9 @@ const (
 	// narrower than the limit, before it bends like a bridge: the tip of a star is
 	// 3 times, a leaf of 20 degrees not yet 6 (this tool's choice).
 	slender = 6
+	// noHole is the share of Limits.CutOut below which a hole is none that anybody
+	// means: it will be closed, and what runs round it is not thin.
+	noHole = 0.5
 	// eyeHoles is up to how many times Limits.Eye a hole counts as one for a ring,
 	// round which less metal will do.
 	eyeHoles = 2
@@ -47,25 +50,31 @@ type thinning struct {
 	rim   float64 // px, round a hole for a ring
 	thin  []bool
 	eye   []bool // of each hole, whether it is one for a ring
+	gone  []bool // and whether it is so small that it will be closed
 	free  bool   // whether the piece last looked at ends freely
 }
 
 // limit returns the limit in px that holds at a node.
 func (t *thinning) limit(n *node) float64 {
+	limit := t.under
 	for _, k := range [2]int32{n.sideA, n.sideB} {
-		if k >= 0 && t.eye[k] && n.sideA != n.sideB {
-			return t.rim
+		switch {
+		case k >= 0 && t.gone[k]:
+			return 0
+		case k >= 0 && t.eye[k] && n.sideA != n.sideB:
+			limit = t.rim
 		}
 	}
-	return t.under
+	return limit
 }
 
 func (m *Measured) thinning(at *At) *thinning {
 	t := &thinning{
 		under: at.Limits.Bridge.Px(at.Scale), rim: at.Limits.EyeRim.Px(at.Scale),
-		thin: make([]bool, len(m.g.nodes)), eye: make([]bool, len(m.holes)),
+		thin: make([]bool, len(m.g.nodes)), eye: make([]bool, len(m.holes)), gone: make([]bool, len(m.holes)),
 	}
 	for k := range m.holes {
+		t.gone[k] = m.holes[k].Across < noHole*at.Limits.CutOut.Px(at.Scale)
 		t.eye[k] = m.holes[k].Across <= eyeHoles*at.Limits.Eye.Px(at.Scale)
 	}
 	for i := range m.g.nodes {

@@ -83,7 +83,7 @@ func TestMetalRoundAHole(t *testing.T) {
 	for _, c := range []struct {
 		hole, rim float64
 		want      int
-	}{{1.6, 1.2, 0}, {1.6, 0.8, 1}, {6, 1.2, 1}, {6, 1.7, 0}} {
+	}{{1.6, 1.2, 0}, {1.6, 0.8, 1}, {6, 1.2, 1}, {6, 1.7, 0}, {0.5, 0.4, 0}} { // the last is closed
 		s := disc(0, 0, 9).less(disc(9-c.rim-c.hole/2, 0, c.hole/2))
 		m := measured(t, s, 10, 20)
 		found := ofKind(m.Findings(usual(20)), sizing.ThinBridge)

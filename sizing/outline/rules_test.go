@@ -165,6 +165,9 @@ func TestSizesThatHoldOneByOne(t *testing.T) {
 		for mm := unit.MM(5); mm <= 119; mm += 3 {
 			at.Scale = sizing.ScaleFor(b, sizing.Size{MM: mm, By: sizing.ByLongest})
 			holds := !slices.ContainsFunc(m.Findings(at), func(f sizing.Finding) bool { return f.Verdict == sizing.Fails && f.Kind != sizing.SharpTip })
+			for _, h := range m.holes { // found with the line work
+				holds = holds && at.Scale.MM(h.Across) >= at.Limits.CutOut
+			}
 			any = any || holds
 			in := slices.ContainsFunc(got, func(s Sizes) bool { return mm >= s.From && mm <= s.To })
 			assert.Equal(t, holds, in, "%s at %g mm, of %v", name, mm, got)
