@@ -70,7 +70,10 @@ func marks(s *Session, job Job, ask wire.MarksAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	spots := u.findings(k, &back)
+	spots, err := u.findings(k, &back, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
 	if len(spots) == 0 {
 		return Reply{}, &reduce.Refusal{What: "There is nothing to mark: every line and every colour area holds."}
 	}

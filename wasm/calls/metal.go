@@ -30,13 +30,10 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	size, limits := u.design.Size, u.design.Limits
-	findings := u.findings(k, &back)
-	shape, err := u.outlineSpots(k, job.Progress)
+	findings, err := u.findings(k, &back, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	findings = append(findings, shape...)
-	worstFirst(findings)
 	holds := drawn.HoldsFrom(u.base.box, size.By, limits)
 	sizes, err := u.shapeHolds(limits, job.Progress)
 	if err != nil {
@@ -70,9 +67,16 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 
 // findings lists the trouble spots of what is struck, in the order in which they
 // are numbered; it is a list on the wire, even when empty.
-func (u *subject) findings(k *struck, back *fastener.Advice) []sizing.Finding {
+func (u *subject) findings(k *struck, back *fastener.Advice, p reduce.Progress) ([]sizing.Finding, error) {
 	all := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, u.design.Limits)...)
-	return append(all, back.Findings(k.badge.Scale, k.badge.Outline)...)
+	all = append(all, back.Findings(k.badge.Scale, k.badge.Outline)...)
+	shape, err := u.outlineSpots(k, p)
+	if err != nil {
+		return nil, err
+	}
+	all = append(all, shape...)
+	worstFirst(all)
+	return all, nil
 }
 
 // measuresOf puts the measures of a badge into words.

@@ -80,7 +80,7 @@ function Lane({ row, from, to, x, base, thought }: LaneProps) {
       <path class="lines" d={`${lines}L${x(to)} ${base}L${x(from)} ${base}Z`} />
       <path class="areas" d={line((i) => row.curve[i]?.areas ?? 0)} />
       <line class="axis" x1={x(from)} x2={x(to)} y1={base} y2={base} />
-      {row.ranges.map((r) => {
+      {row.ranges.filter((r) => r.from.mm <= to).map((r) => {
         const a = Math.min(to, Math.max(from, r.from.mm));
         const b = r.to.mm === 0 ? to : Math.min(to, Math.max(from, r.to.mm));
         return (
