@@ -18,6 +18,8 @@ const (
 	// long side, to be looked at: the smallest cut-out of the trade on a pin of
 	// half an inch.
 	widestNeck = 0.12
+	// longestChannel is how many points alike are looked at for their middle.
+	longestChannel = 256
 	// mostNecks is how many places are looked at, the narrowest first, lest an
 	// outline of grass take all day.
 	mostNecks = 64
@@ -63,7 +65,7 @@ func (r *roomer) necks() []int32 {
 // another: at the mouth of a channel its edges turn away.
 func (r *roomer) midway(i int32) int32 {
 	alike := []int32{i}
-	for k := 0; k < len(alike); k++ {
+	for k := 0; k < min(len(alike), longestChannel); k++ {
 		for _, n := range r.g.of(alike[k]) {
 			if r.inside[n] && r.ridge[n].D2 == r.ridge[i].D2 && !slices.Contains(alike, n) {
 				alike = append(alike, n)

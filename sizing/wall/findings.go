@@ -64,6 +64,9 @@ func (m *Measured) Findings(scale unit.PxPerMM, l sizing.Limits) []sizing.Findin
 // ends and corners. What is too small as a whole is told once.
 func (m *Measured) sized(scale unit.PxPerMM, l sizing.Limits) []sizing.Finding {
 	gone := make([]bool, len(m.parts.Label))
+	for k := range gone {
+		gone[k] = m.isGrain(int32(k))
+	}
 	found := m.lettering(scale, l, gone)
 	found = append(found, m.tiny(scale, l, gone)...)
 	return append(found, m.narrow(scale, l, gone)...)

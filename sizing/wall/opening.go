@@ -39,32 +39,34 @@ const nearMetal = 2
 
 // metalEnd is the metal at one end of a border.
 type metalEnd struct {
-	width  float64 // of the line it belongs to
+	x, y   float64 // a pixel of it
+	cx, cy float64 // of its centreline
+	width  float64
 	ends   bool    // it is the end of a line
 	dx, dy float64 // unit vector from the metal into the opening
 }
 
 // openingAt says whether a stretch of border from one place to another is a gap
-// in metal.
+// in metal. Which way it leads is told by the centrelines, for the border may
+// run askew through an opening that is shorter than the line is wide.
 func (m *Measured) openingAt(x0, y0, x1, y1 float64) (o opening, ok bool) {
-	far := math.Hypot(x1-x0, y1-y0)
-	if far == 0 {
-		return o, false
-	}
 	mx, my := (x0+x1)/2, (y0+y1)/2
-	a, okA := m.metalEndAt(x0, y0, x0-mx, y0-my)
-	b, okB := m.metalEndAt(x1, y1, x1-mx, y1-my)
-	if !okA || !okB {
+	a, okA := m.metalEndAt(x0, y0, [4]float64{mx, my, x0 - mx, y0 - my})
+	b, okB := m.metalEndAt(x1, y1, [4]float64{mx, my, x1 - mx, y1 - my})
+	ux, uy := unitOf(b.cx-a.cx, b.cy-a.cy)
+	if !okA || !okB || ux == 0 && uy == 0 {
 		return o, false
 	}
-	ux, uy := (x1-x0)/far, (y1-y0)/far
+	m.face(&a, [4]float64{mx, my, -ux, -uy})
+	m.face(&b, [4]float64{mx, my, ux, uy})
 	o.metal = (a.width + b.width) / 2
-	if far > shortest(&a, &b, ux, uy)*o.metal+2*nearMetal {
+	most := shortest(&a, &b, ux, uy) * o.metal
+	if most == 0 || math.Hypot(x1-x0, y1-y0) > most+o.metal+2*nearMetal {
 		return o, false
 	}
-	o.ends = m.closest([4]float64{x0, y0, x1, y1}, far/2+o.metal+nearMetal)
+	o.ends = m.closest(&a, &b, [4]float64{mx, my, ux, uy})
 	o.width = m.bare(&o.ends)
-	return o, true
+	return o, o.width <= most+nearMetal
 }
 
 // shortest returns how many widths of metal an opening between two ends may be
@@ -83,26 +85,25 @@ func shortest(a, b *metalEnd, ux, uy float64) float64 {
 	return sidesApart
 }
 
-// metalEndAt looks at the metal at a corner of pixels where a border ends. What
-// lies beyond the middle of the opening, whose half leads from (x-ux, y-uy) to
-// (x, y), is not looked at.
-func (m *Measured) metalEndAt(x, y, ux, uy float64) (e metalEnd, ok bool) {
-	px, py, ok := m.metalBeside(x, y)
-	if !ok {
-		return e, false
+// metalEndAt looks at the metal at a corner of pixels where a border ends.
+func (m *Measured) metalEndAt(x, y float64, hand [4]float64) (e metalEnd, ok bool) {
+	e.x, e.y, ok = m.metalBeside(x, y)
+	if ok {
+		e.width, e.cx, e.cy = m.metalWidth(e.x, e.y, hand)
 	}
-	hand := [4]float64{x - ux, y - uy, ux, uy}
-	var cx, cy float64
-	e.width, cx, cy = m.metalWidth(px, py, hand)
-	// Seen from its centreline, metal goes on one way from the end of a line.
-	on, many := m.compass(cx, cy, 1.25*e.width+nearMetal, hand)
-	if many == 1 && bits.OnesCount64(on) <= compassPoints/3 {
-		e.ends = true
+	return e, ok
+}
+
+// face finds whether metal is the end of a line, and which way it faces. Seen
+// from its centreline, metal goes on one way from the end of a line. Only what
+// lies on its own hand of the opening counts.
+func (m *Measured) face(e *metalEnd, hand [4]float64) {
+	on, many := m.compass(e.cx, e.cy, 1.25*e.width+nearMetal, hand)
+	if e.ends = many == 1 && bits.OnesCount64(on) <= compassPoints/3; e.ends {
 		e.dx, e.dy = opposite(on)
-		return e, true
+		return
 	}
-	e.dx, e.dy = m.awayFromMetal(x, y, min(max(3, e.width/2), 12), hand)
-	return e, e.dx != 0 || e.dy != 0
+	e.dx, e.dy = m.awayFromMetal(e.x, e.y, min(max(3, e.width/2), 12), hand)
 }
 
 // metalBeside returns the middle of the metal pixel nearest to a corner of pixels.
@@ -123,17 +124,19 @@ func (m *Measured) metalBeside(x, y float64) (px, py float64, ok bool) {
 // looked for: half the width of what still counts as a line.
 const metalReach = 48
 
-// metalWidth returns the thickness of the metal at a place on its edge, and a
+// metalWidth returns the thickness of the metal at a place on its edge, and the
 // point of its centreline there: of the discs that reach as far as the corner of
-// a blunt end the largest, for the corner has a thin centreline of its own.
+// a blunt end the largest, for the corner has a thin centreline of its own, and
+// of those alike the nearest.
 func (m *Measured) metalWidth(x, y float64, hand [4]float64) (width, cx, cy float64) {
-	g := &m.lines
+	g, best := &m.lines, -math.MaxFloat64
 	for v := max(int32(y)-metalReach, 0); v <= min(int32(y)+metalReach, int32(len(g.row))-2); v++ {
 		for k := g.from(g.row[v], g.row[v+1], int32(x)-metalReach); k < g.row[v+1] && g.points[k].x <= int32(x)+metalReach; k++ {
 			p := &g.points[k]
-			px, py, tau := float64(p.x)+0.5, float64(p.y)+0.5, float64(p.tau)
-			if p.class == metal && tau > width && onHand(px, py, hand) && math.Hypot(px-x, py-y) <= 0.75*tau+nearMetal {
-				width, cx, cy = tau, px, py
+			px, py, wide := float64(p.x)+0.5, float64(p.y)+0.5, float64(p.width)
+			far := math.Hypot(px-x, py-y)
+			if p.class == metal && wide-far/2 > best && far <= 0.75*wide+nearMetal && onHand(px, py, hand) {
+				best, width, cx, cy = wide-far/2, float64(p.tau), px, py
 			}
 		}
 	}
@@ -206,31 +209,32 @@ func (m *Measured) awayFromMetal(x, y, r float64, hand [4]float64) (dx, dy float
 	return unitOf(dx, dy)
 }
 
-// closest moves both ends of an opening to where its metal comes closest, each
-// on its own side of the middle and within a reach of it.
-func (m *Measured) closest(e [4]float64, reach float64) [4]float64 {
-	mx, my := (e[0]+e[2])/2, (e[1]+e[3])/2
-	ux, uy := e[2]-e[0], e[3]-e[1]
-	to := func(x, y, ux, uy float64) (bx, by float64) {
-		bx, by = x, y
-		best := math.MaxFloat64
-		for v := floor(my - reach); v <= floor(my+reach); v++ {
-			for u := floor(mx - reach); u <= floor(mx+reach); u++ {
-				px, py := float64(u)+0.5, float64(v)+0.5
-				if m.v.at(u, v) != metal || float64((px-mx)*ux)+float64((py-my)*uy) <= 0 {
-					continue
-				}
-				if d := float64((px-x)*(px-x)) + float64((py-y)*(py-y)); d < best {
-					bx, by, best = px, py, d
-				}
+// closest returns where the metal at the two ends comes closest, each on its own
+// hand of the middle, which is given with the way from the first to the second.
+func (m *Measured) closest(a, b *metalEnd, across [4]float64) [4]float64 {
+	reach := math.Hypot(b.x-a.x, b.y-a.y)/2 + max(a.width, b.width)/2 + nearMetal
+	back := [4]float64{across[0], across[1], -across[2], -across[3]}
+	bx, by := m.nearestMetal(a.x, a.y, reach, across)
+	ax, ay := m.nearestMetal(bx, by, reach, back)
+	bx, by = m.nearestMetal(ax, ay, reach, across)
+	return [4]float64{ax, ay, bx, by}
+}
+
+// nearestMetal returns the metal pixel nearest to a place, on one hand and within
+// reach of the point that hand is counted from.
+func (m *Measured) nearestMetal(x, y, reach float64, hand [4]float64) (bx, by float64) {
+	bx, by = x, y
+	best := math.MaxFloat64
+	for v := floor(hand[1] - reach); v <= floor(hand[1]+reach); v++ {
+		for u := floor(hand[0] - reach); u <= floor(hand[0]+reach); u++ {
+			px, py := float64(u)+0.5, float64(v)+0.5
+			d := float64((px-x)*(px-x)) + float64((py-y)*(py-y))
+			if d < best && m.v.at(u, v) == metal && onHand(px, py, hand) {
+				bx, by, best = px, py, d
 			}
 		}
-		return bx, by
 	}
-	bx, by := to(e[0], e[1], ux, uy)
-	ax, ay := to(bx, by, -ux, -uy)
-	bx, by = to(ax, ay, ux, uy)
-	return [4]float64{ax, ay, bx, by}
+	return bx, by
 }
 
 // bareStep is the step, in pixels, in which an opening is measured.

@@ -12,12 +12,25 @@ import (
 // what a raster leaves in a sharp corner.
 const crumb = 4
 
+// fringePx is the width, in pixels, up to which enamel along metal, with
+// something else on its other hand, is what soft edges leave there.
+const fringePx = 1.5
+
+// isGrain says whether a part of enamel is none: too few pixels, or a fringe.
+func (m *Measured) isGrain(k int32) bool {
+	if !m.v.enamel[m.parts.Label[k]] {
+		return false
+	}
+	by := m.round.by[k]
+	return m.area[k] < crumb || by&byMetal != 0 && by&(byEnamel|byOutside) != 0 && m.widest[k] <= fringePx
+}
+
 // tooSmall says whether an enamel part is below the smallest area.
 func (m *Measured) tooSmall(k int32, scale unit.PxPerMM, l sizing.Limits) bool {
 	least := l.AreaSize * float64(scale) * float64(scale)
 	side := math.Sqrt(max(0, l.AreaSize)) * float64(scale)
 	area := m.area[k]
-	return area >= crumb && (area < least && side >= 4*m.shaky || math.Sqrt(max(0, area)) < threshold(side, m.shaky))
+	return !m.isGrain(k) && (area < least && side >= 4*m.shaky || math.Sqrt(max(0, area)) < threshold(side, m.shaky))
 }
 
 // smallAreas reports the enamel parts below the smallest area, and of those the

@@ -14,7 +14,7 @@ import (
 func (m *Measured) tiny(scale unit.PxPerMM, l sizing.Limits, gone []bool) []sizing.Finding {
 	areas, pinholes := m.smallAreas(scale, l, gone)
 	holes, cuts := m.smallHoles(scale, l)
-	found := append(areas, cuts...)
+	found := append(areas, inOne(cuts)...)
 	found = append(found, inOne(append(pinholes, holes...))...)
 	return append(found, inOne(m.specks(scale, l, gone))...)
 }

@@ -13,10 +13,13 @@ func (m *Measured) trace(all []border) {
 	longest := make([]float64, len(all))
 	for _, p := range g.whole() {
 		k := g.points[p[0]].part
+		if m.isGrain(all[k].a) || all[k].b >= 0 && m.isGrain(all[k].b) {
+			continue
+		}
 		b, length := &all[k], walk.length(p)
 		path := walk.border(p)
-		if o, ok := m.gapAlong(path, length); ok {
-			o.a, o.b = b.a, b.b
+		if o, ok := m.gapAlong(&g, p, length); ok {
+			o.a, o.b, o.path = b.a, b.b, path
 			m.gaps = append(m.gaps, o)
 			continue
 		}
@@ -52,19 +55,44 @@ func (w *walker) border(p piece) []float32 {
 
 // gapAlong says whether a stretch of border is a gap in a line: a border that
 // winds is none.
-func (m *Measured) gapAlong(path []float32, length float64) (o opening, ok bool) {
-	n := len(path)
-	x0, y0, x1, y1 := float64(path[0]), float64(path[1]), float64(path[n-2]), float64(path[n-1])
-	if length > windsPast*math.Hypot(x1-x0, y1-y0)+2*nearMetal {
+func (m *Measured) gapAlong(g *graph, p piece, length float64) (o opening, ok bool) {
+	x0, y0, x1, y1, far := m.atMetal(g, p)
+	if far == 0 {
 		return o, false
 	}
 	o, ok = m.openingAt(x0, y0, x1, y1)
-	o.path, o.length = path, length
-	return o, ok
+	o.length = length
+	return o, ok && length <= windsPast*far+o.metal+2*nearMetal
 }
 
+// atMetal returns the two of the places where a stretch touches metal that lie
+// farthest apart, and how far; 0 when there are no two.
+func (m *Measured) atMetal(g *graph, p piece) (x0, y0, x1, y1, far float64) {
+	var at []*point
+	for _, i := range p {
+		q := &g.points[i]
+		x, y := int(q.x), int(q.y)
+		if m.v.at(x, y) == metal || m.v.at(x-1, y) == metal || m.v.at(x, y-1) == metal || m.v.at(x-1, y-1) == metal {
+			at = append(at, q)
+		}
+	}
+	for i, q := range at[:min(len(at), mostTouches)] {
+		for _, r := range at[i+1:] {
+			if d := math.Hypot(float64(q.x-r.x), float64(q.y-r.y)); d > far {
+				x0, y0, x1, y1, far = float64(q.x), float64(q.y), float64(r.x), float64(r.y), d
+			}
+		}
+	}
+	return x0, y0, x1, y1, far
+}
+
+// mostTouches is how many places where a border touches metal are looked at: it
+// does so at its two ends, and in noise all along.
+const mostTouches = 64
+
 // windsPast is how much longer than the straight way a border through a gap may
-// be: where the enamel swells out of the opening it goes round a half circle.
+// be, and the width of the line besides: where the enamel swells out of the
+// opening it goes round a half circle, and where it does not it may run askew.
 const windsPast = 1.7
 
 // graphOf joins the corners of pixels along all borders.

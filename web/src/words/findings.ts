@@ -56,7 +56,7 @@ export function measuredWords(f: Finding): string {
     case 'no-edge':
       return `${mm(f.length)} long${f.count > 1 ? ` in ${f.count} places` : ''}, ${mm(f.limit, 2)} of metal needed`;
     case 'gap':
-      return `${mm(f.thinnest, 2)} open, in metal about ${mm(f.typical, 2)} wide`;
+      return f.count > 1 ? `${f.count} places, the narrowest ${mm(f.thinnest, 2)} open` : `${mm(f.thinnest, 2)} open, in metal about ${mm(f.typical, 2)} wide`;
     case 'open-area':
       return `${mm2(f.area)} behind an opening of ${mm(f.thinnest, 2)}`;
     case 'fades-out':
@@ -70,13 +70,13 @@ export function measuredWords(f: Finding): string {
     case 'metal-island':
       return `${f.count > 1 ? `${many(f, 'speck')}, the smallest` : 'about'} ${mm(f.thinnest, 2)} across, the maker holds ${mm(f.limit, 2)}`;
     case 'solid-metal':
-      return `${mm2(f.area)} of metal with nothing in it, ${mm(f.thinnest)} across`;
+      return `${mm2(f.area)} of metal with nothing in it${f.count > 1 ? ` in ${f.count} places` : ''}, ${mm(f.thinnest)} across`;
     case 'small-lettering':
       return `${many(f, 'letter')} ${mm(f.thinnest, 2)} high, the maker holds ${mm(f.limit, 2)}`;
     case 'clutch-shows':
       return `by ${mm(f.typical)}, on metal ${mm(2 * f.thinnest)} broad`;
     case 'small-cut-out':
-      return `${mm(f.thinnest, 2)} across, the maker cuts ${mm(f.limit, 2)}`;
+      return `${f.count > 1 ? `${many(f, 'hole')}, the smallest ` : ''}${mm(f.thinnest, 2)} across, the maker cuts ${mm(f.limit, 2)}`;
     default:
       return `${mm(f.thinnest, 2)} at the thinnest, the maker holds ${mm(f.limit, 2)}`;
   }
