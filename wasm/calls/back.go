@@ -95,6 +95,25 @@ func (u *subject) fixings(scale unit.PxPerMM, posts int) []fastener.Fixing {
 	return shape.Fixings(scale, posts)
 }
 
+// stamp finds room for the lettering that is asked for on the back.
+func (u *subject) stamp(c *wire.Check, scale unit.PxPerMM) {
+	want := u.design.Back.Stamp
+	if want == nil {
+		return
+	}
+	shape, err := u.silhouette()
+	if err != nil {
+		return // the back has refused already
+	}
+	s, err := shape.Stamp(scale, &c.Back, *want)
+	if err != nil {
+		f := FailureOf(err)
+		c.StampProblem = f.What + " " + f.Do
+		return
+	}
+	c.Stamp = &s
+}
+
 // cautions is what must be heeded of the design, at a scale, with what was
 // found of it.
 func (u *subject) cautions(scale unit.PxPerMM, findings []sizing.Finding) []caution.Caution {

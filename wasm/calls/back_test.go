@@ -101,6 +101,23 @@ func TestTheCheckCautions(t *testing.T) {
 	assert.Contains(t, says(), "silver (nickel) bears nickel")
 }
 
+func TestTheCheckFindsRoomForAStamp(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 400, 10)
+	d := &p.Project.Order.Designs[0]
+	d.Size = sizeOf(40)
+	c, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Nil(t, c.Stamp)
+	d.Back.Stamp = &sizing.Stamp{Lines: []string{"Skerry Light"}}
+	c, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	require.NotNil(t, c.Stamp)
+	assert.Equal(t, sizing.Holds, c.Stamp.Verdict)
+	d.Back.Stamp.Lines = nil
+	c, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	assert.Nil(t, c.Stamp)
+	assert.Contains(t, c.StampProblem, "Type what it is to say")
+}
+
 // A line drawn beyond the art is part of the silhouette: posts are measured
 // from its outline.
 func TestALineBeyondTheArtMovesTheOutline(t *testing.T) {

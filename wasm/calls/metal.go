@@ -52,6 +52,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	if holds > size.MM {
 		answer.GrowTo = unit.Shown(holds)
 	}
+	u.stamp(&answer, k.badge.Scale)
 	answer.Verdict, answer.Words = fit.Verdict(findings, size, holds)
 	if answer.Proposal, err = u.proposal(k.badge.Scale, job.Progress); err != nil {
 		return Reply{}, err

@@ -269,6 +269,10 @@ type Check struct {
 	Places []Place `json:"places"`
 	// Fixings is how each fastening would stand on it, posts first.
 	Fixings []fastener.Fixing `json:"fixings"`
+	// Stamp is where lettering goes on the back, when some is asked for;
+	// StampProblem says why it cannot.
+	Stamp        *fastener.Stamped `json:"stamp,omitempty"`
+	StampProblem string            `json:"stampProblem"`
 	// Cautions are those its parts and its buyers call for.
 	Cautions []caution.Caution `json:"cautions"`
 	Quote    run.Quote         `json:"quote"`

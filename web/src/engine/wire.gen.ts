@@ -1021,6 +1021,23 @@ export interface Fixing {
   caution: string;
 }
 
+/** Stamped is where lettering goes on the back. */
+export interface Stamped {
+  /** Middle is the middle of its block, mm from the left and top of the silhouette as seen from the FRONT; W and H its sides. */
+  middle: Post;
+  w: MM;
+  h: MM;
+  /** of capitals */
+  height: MM;
+  /** Largest is how high capitals can be at all, up to a usual height; 0 when there is no room. */
+  largest: MM;
+  limit: MM;
+  verdict: Verdict;
+  lines: string[];
+  raised: boolean;
+  says: string;
+}
+
 /** Matter is what a caution is about. */
 export type Matter = "small-parts" | "magnets" | "sharp" | "nickel" | "lead-and-cadmium" | "law";
 
@@ -1114,6 +1131,9 @@ export interface Check {
   places: Place[];
   /** Fixings is how each fastening would stand on it, posts first. */
   fixings: Fixing[];
+  /** Stamp is where lettering goes on the back, when some is asked for; StampProblem says why it cannot. */
+  stamp?: Stamped;
+  stampProblem: string;
   /** Cautions are those its parts and its buyers call for. */
   cautions: Caution[];
   quote: Quote;

@@ -3,6 +3,7 @@ import { Choice, Section, Why } from '../widgets/basic';
 import { backSays, plural } from '../words/words';
 import { BackCautions } from './BackCautions';
 import { BackHang } from './BackHang';
+import { BackStamp } from './BackStamp';
 import { BackWeight } from './BackWeight';
 
 /** Changes the back's wishes as they are by then; undefined goes back to the usual. */
@@ -38,6 +39,7 @@ export function BackPanel(p: BackProps) {
           {b.why.length > 0 ? <Why>{b.why.map((w) => <p key={w}>{w}</p>)}</Why> : null}
           <BackHang back={b} hold={p.design.back?.hold} usual={p.usual} onBack={p.onBack} />
           <BackWeight {...p} back={b} />
+          <BackStamp check={check} stamp={p.design.back?.stamp} onBack={p.onBack} />
           <BackCautions cautions={check.cautions} buyers={p.design.back?.buyers ?? ''} onBack={p.onBack} />
         </>
       ) : null}

@@ -1,6 +1,6 @@
 // The pin turned over: mirrored, with its posts called out as seen from the
 // back, to be dragged or moved by the arrow keys.
-import type { Advice, Check, Place, Post } from '../engine/wire.gen';
+import type { Advice, Check, Place, Post, Stamped } from '../engine/wire.gen';
 import type { Drawn } from '../state/store';
 import { Canvas } from '../widgets/Canvas';
 import { fitIn, mapping, type Box, type Mapping, type Point } from './place';
@@ -65,6 +65,7 @@ export function BackFace({ back, check, now, home, seen, room, margin }: Props) 
               {margin > 0 ? sides.map((q) => <path key={q.no} d={`M${q.at.x} ${q.at.y}H${q.x}`} />) : null}
             </g>
             <Fastened back={now.back} on={on} moved={now.back !== check.back} />
+            {check.stamp && check.stamp.largest > 0 && now.back === check.back ? <Lettering stamp={check.stamp} on={on} /> : null}
           </svg>
           {now.back.bar > 0 ? null : posts.map((q) => (
             <PostHandle key={q.no} no={q.no} at={q.at} back={now.back} on={on} home={box} words={q.words} />
@@ -101,6 +102,22 @@ function Fastened({ back, on, moved }: { back: Advice; on: Behind; moved: boolea
         if (back.bar > 0) return <rect key={i} class={shows ? 'shows' : ''} x={at.x - half} y={at.y - r} width={2 * half} height={2 * r} rx={r} />;
         return moved || shows ? <circle key={i} class={shows ? 'shows' : ''} cx={at.x} cy={at.y} r={r} /> : null;
       })}
+    </g>
+  );
+}
+
+/** Capitals are this share of a typeface's size, and lines this many capitals apart. */
+const CAPITAL = 0.67;
+const LINE = 1.6;
+
+/** The lettering as it will stand, read from behind; its typeface is the maker's choice. */
+function Lettering({ stamp, on }: { stamp: Stamped; on: Behind }) {
+  const at = on.toSheet(stamp.middle);
+  const high = stamp.height * on.pxPerMM;
+  const first = at.y + high / 2 - ((stamp.lines.length - 1) * LINE * high) / 2;
+  return (
+    <g class={stamp.verdict === 'holds' ? 'back-stamp' : 'back-stamp fails'} font-size={high / CAPITAL}>
+      {stamp.lines.map((l, i) => <text key={i} x={at.x} y={first + i * LINE * high} textLength={Math.min(stamp.w * on.pxPerMM, l.length * 0.95 * high)} lengthAdjust="spacingAndGlyphs">{l}</text>)}
     </g>
   );
 }

@@ -35,12 +35,12 @@ describe('a post', () => {
     const from = await handle(0);
     await d.drag(from.x, from.y, from.x, from.y + 60);
     await d.waitForText('Placed by hand, worse', '#back');
+    await d.waitForText('placed by hand', '#back > summary');
     await ready(d);
     const [now] = await places();
     assert.ok(now[1] > was[1] + 2, `${was} to ${now}`);
     assert.ok(Math.abs(now[0] - was[0]) < 1);
     assert.match(await d.read('#back'), /not level/);
-    assert.match(await d.read('#back > summary'), /placed by hand/);
     await d.click('button', 'Undo');
     await d.waitFor(() => !document.querySelector('#back .by-hand'));
     await ready(d);
@@ -77,6 +77,14 @@ describe('the back', () => {
     await d.waitForText('dangerous when swallowed', '#back .cautions');
     await d.click('#back label', 'post and clutch');
     await d.waitFor(() => document.querySelectorAll('.post-handle').length === 2);
+  });
+
+  it('takes lettering where it is clear of edges and pads', async () => {
+    await d.type('#back .back-lettering input', 'SKERRY LIGHT');
+    await d.waitForText('clear of the edge and of the pads', '#back');
+    await d.waitFor(() => document.querySelector('.back-stamp text')?.textContent === 'SKERRY LIGHT');
+    await d.click('button', 'Undo');
+    await d.waitFor(() => !document.querySelector('.back-stamp'));
   });
 
   it('cautions by those it is meant for, and leaves the last word to the law', async () => {
