@@ -3,7 +3,6 @@ package reduce
 import (
 	"image"
 
-	"github.com/anthonynsimon/bild/convolution"
 	"github.com/anthonynsimon/bild/transform"
 
 	"badgewright/reduce/colour"
@@ -29,20 +28,9 @@ const (
 	// pageOfMap is the share of the map's border, in parts of 1000, that must
 	// be one slowly changing sheet.
 	pageOfMap = 500
-	// knownFrom is the weight (of 255) from which a blurred value is taken as
-	// known: below it 8 bits are too coarse.
-	knownFrom = 48
 	// steadyHue is how far, in parts of 1000, the balance of the paper's
 	// channels may wander across the sheet: a lamp dims, it does not repaint.
 	steadyHue = 140
-)
-
-// The blurs that spread the sheet's light under the drawing and then smooth it:
-// half of a bell each, from its middle, in parts of 1024. Whole parts of a power
-// of two add up to the same bits on every machine; an exponential would not.
-var (
-	wideBell   = []float64{126, 121, 106, 86, 64, 44, 28}
-	narrowBell = []float64{196, 180, 141, 93}
 )
 
 // level divides the drawing by the light on its paper and says whether it did.
@@ -96,7 +84,7 @@ func evenBorder(d *Drawing) bool {
 
 // lightMap returns the light on the paper at reduced size, or nil when there
 // is no sheet or, but for a photograph, no shading on it worth taking out.
-func lightMap(d *Drawing, photo bool) *image.RGBA {
+func lightMap(d *Drawing, photo bool) *light {
 	pre := Shrink(sparse(d, max(d.W, d.H)/(2*preSide)), preSide)
 	w, h := fit(d.W, d.H, mapSide)
 	small := transform.Resize(asRGBA(pre), w, h, transform.Box)
@@ -226,53 +214,11 @@ func shaded(m *image.RGBA, sheet []bool) bool {
 // balance is a channel against green in hundredths, at most 255.
 func balance(c, green int) int { return min(255, (100*c+green/2)/max(1, green)) }
 
-// spread carries the sheet's light under the drawing: blurring the sheet with
-// its weight, again and again, until every cell has a value, and once more to
-// smooth the whole.
-func spread(m *image.RGBA, sheet []bool) *image.RGBA {
-	part := image.NewRGBA(m.Rect)
-	known := 0
-	for i, in := range sheet {
-		if in {
-			copy(part.Pix[4*i:4*i+3], m.Pix[4*i:4*i+3])
-			part.Pix[4*i+3] = 255
-			known++
-		}
-	}
-	for known < len(sheet) {
-		soft := soften(part, wideBell)
-		before := known
-		for i := range sheet {
-			if a := int(soft.Pix[4*i+3]); part.Pix[4*i+3] == 0 && a >= knownFrom {
-				for c := range 3 {
-					part.Pix[4*i+c] = uint8(min(255, (int(soft.Pix[4*i+c])*255+a/2)/a))
-				}
-				part.Pix[4*i+3] = 255
-				known++
-			}
-		}
-		if known == before {
-			break
-		}
-	}
-	return soften(part, narrowBell)
-}
-
-// soften blurs along rows and then along columns.
-func soften(m *image.RGBA, bell []float64) *image.RGBA {
-	r := len(bell) - 1
-	k := convolution.NewKernel(2*r+1, 1)
-	for i, v := range bell {
-		k.Matrix[r-i], k.Matrix[r+i] = v/1024, v/1024
-	}
-	return convolution.Convolve(convolution.Convolve(m, k, nil), k.Transposed(), nil)
-}
-
 // divide lifts every pixel to the light of the best-lit paper. Gains are in
 // parts of 256 and everything is whole numbers, so every machine agrees.
-func divide(d *Drawing, light *image.RGBA) *Drawing {
-	gains := gainsOf(light)
-	w, h := light.Rect.Dx(), light.Rect.Dy()
+func divide(d *Drawing, l *light) *Drawing {
+	gains := gainsOf(l)
+	w, h := l.w, l.h
 	out := *d
 	out.Pix = make([]uint32, len(d.Pix))
 	row := make([]int32, 3*w)
@@ -286,13 +232,23 @@ func divide(d *Drawing, light *image.RGBA) *Drawing {
 		for x, p := range line {
 			k := &columns[x]
 			a, b := row[k.a:k.a+3:k.a+3], row[k.b:k.b+3:k.b+3]
-			r := (p&255*(uint32(a[0]*k.near+b[0]*k.far)>>8) + 2048) >> 12
-			g := (p>>8&255*(uint32(a[1]*k.near+b[1]*k.far)>>8) + 2048) >> 12
-			u := (p>>16&255*(uint32(a[2]*k.near+b[2]*k.far)>>8) + 2048) >> 12
-			to[x] = min(r, 255) | min(g, 255)<<8 | min(u, 255)<<16 | p&0xff000000
+			r := lift(p&255, uint32(a[0]*k.near+b[0]*k.far)>>8)
+			g := lift(p>>8&255, uint32(a[1]*k.near+b[1]*k.far)>>8)
+			u := lift(p>>16&255, uint32(a[2]*k.near+b[2]*k.far)>>8)
+			to[x] = r | g<<8 | u<<16 | p&0xff000000
 		}
 	}
 	return &out
+}
+
+// toe is what sRGB takes off the power of light that it encodes, in levels
+// (IEC 61966-2-1: 0.055 of 255). A lamp multiplies light, so what it does to
+// encoded levels is a factor only once that is put back.
+const toe = 14
+
+// lift multiplies the light of an encoded level by a gain in parts of 4096.
+func lift(v, gain uint32) uint32 {
+	return min(max(((v+toe)*gain+2048)>>12, toe)-toe, 255)
 }
 
 // column says which cells of the map a column of the drawing lies between:
@@ -327,31 +283,31 @@ const (
 // gainsOf returns, for each cell and channel, in parts of 256, how far its paper
 // is from white, so that the lamp's own colour goes too; from its best-lit
 // place, when the paper itself is coloured.
-func gainsOf(light *image.RGBA) []int32 {
-	best := bestLit(light)
+func gainsOf(l *light) []int32 {
+	best := bestLit(l)
 	to := [3]int32{255, 255, 255}
 	if lab := best.OKLab(); lab.Chroma() > paleTint || lab.L < paleLight {
 		to = [3]int32{int32(best.R), int32(best.G), int32(best.B)}
 	}
-	gains := make([]int32, 0, 3*len(light.Pix)/4)
-	for i, v := range light.Pix {
-		if i%4 < 3 {
-			at := max(1, int32(v))
-			gains = append(gains, min(max((to[i%4]*256+at/2)/at, 64), mostGain*256))
+	gains := make([]int32, 3*len(l.at))
+	for i, v := range l.at {
+		for c := range v {
+			at := v[c] + toe*finer
+			gains[3*i+c] = min(max(((to[c]+toe)*finer*256+at/2)/at, 64), mostGain*256)
 		}
 	}
 	return gains
 }
 
 // bestLit is the colour of the best-lit paper: all but a twentieth is darker.
-func bestLit(light *image.RGBA) colour.RGB8 {
+func bestLit(l *light) colour.RGB8 {
 	var best [3]uint8
 	for c := range best {
 		var count [256]int
-		for i := c; i < len(light.Pix); i += 4 {
-			count[light.Pix[i]]++
+		for _, v := range l.at {
+			count[(v[c]+finer/2)/finer]++
 		}
-		best[c] = uint8(quantile(&count, len(light.Pix)/4, 19, 20))
+		best[c] = uint8(quantile(&count, len(l.at), 19, 20))
 	}
 	return colour.RGB8{R: best[0], G: best[1], B: best[2]}
 }

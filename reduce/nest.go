@@ -218,15 +218,18 @@ func cheapestBlend(twigs []twig) (at, to int, mean bool) {
 }
 
 // cost of merging two flats: Ward's, in OKLab. In flat art an area claims by
-// its root, so that a small accent outlives a shade of a large area; in a
-// painting by its size, which keeps the mean difference least.
+// its root and hue counts for more, so that a small accent outlives a shade of a
+// large area; in a painting an area claims by its size, which keeps the mean
+// difference least.
 func cost(s, t *twig, bySize bool) float64 {
-	u, v := s.area, t.area
-	if !bySize {
-		u, v = math.Sqrt(u), math.Sqrt(v)
+	if bySize {
+		return ward(s.area, t.area) * s.lab.Distance2(t.lab)
 	}
-	return u * v / (u + v) * s.lab.Distance2(t.lab)
+	return ward(math.Sqrt(s.area), math.Sqrt(t.area)) * s.lab.Difference2(t.lab)
 }
+
+// ward is how much two groups weigh when they become one.
+func ward(u, v float64) float64 { return u * v / (u + v) }
 
 // merged joins b to a. The kept or else the first (the larger) leads. Flat art
 // keeps the leading colour, so that no colour shifts from one count to the

@@ -120,3 +120,19 @@ func TestSeparationsAreTheCallersOwn(t *testing.T) {
 	at(t, a, 4, Edit{Op: Split, Flat: 0, X: 0.5, Y: 0.2, Count: 4})
 	assert.Equal(t, before, s.Labels)
 }
+
+// A stone with a red handle: when a colour must go, it is the shade of grey
+// beside the black, and not the only red.
+func TestAnAccentOutlivesAShadeOfGrey(t *testing.T) {
+	d := drawingOf(t, rasterise(240, 240, rgb(t, "#ffffff"),
+		shape{rgb(t, "#050505"), disc(120, 120, 110)}, shape{rgb(t, "#9b9b9a"), oblong(50, 90, 150, 190)},
+		shape{rgb(t, "#3f3f3f"), oblong(150, 90, 190, 190)}, shape{rgb(t, "#d22f27"), oblong(90, 40, 150, 62)}))
+	a := analysed(t, d)
+	s, err := a.Reduce(Options{Count: 3, RolesOff: true})
+	require.NoError(t, err)
+	var left []string
+	for _, f := range s.Flats {
+		left = append(left, f.RGB.Hex())
+	}
+	assert.ElementsMatch(t, []string{"#050505", "#9b9b9a", "#d22f27"}, left)
+}

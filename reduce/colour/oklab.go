@@ -41,6 +41,17 @@ func (c OKLab) RGB8() RGB8 { return c.Linear().RGB8() }
 // Chroma is the distance from grey.
 func (c OKLab) Chroma() float64 { return math.Sqrt(float64(c.A*c.A) + float64(c.B*c.B)) }
 
+// hueWeight is how much a step in a or b counts against one in L: OKLab's own
+// scale makes two vivid colours too alike and two dark greys too different. Two
+// is the round figure of fits to colour-difference data (from memory).
+const hueWeight = 2
+
+// Difference2 is the squared difference to d as the eye weighs it.
+func (c OKLab) Difference2(d OKLab) float64 {
+	l, a, b := c.L-d.L, hueWeight*(c.A-d.A), hueWeight*(c.B-d.B)
+	return float64(l*l) + float64(a*a) + float64(b*b)
+}
+
 // Distance2 is the squared Euclidean distance to d.
 func (c OKLab) Distance2(d OKLab) float64 {
 	l, a, b := c.L-d.L, c.A-d.A, c.B-d.B
