@@ -123,7 +123,7 @@ func (m *Measured) climb(f *mask.Field) {
 	line := len(m.g.nodes)
 	var tops []int32
 	for i := 0; i < line; i++ {
-		if len(m.g.next[i]) <= 1 && !m.narrows(int32(i), f) {
+		if len(m.g.next[i]) <= 1 {
 			if top := m.climbFrom(int32(i), f); top >= 0 {
 				tops = append(tops, top)
 			}
@@ -132,12 +132,6 @@ func (m *Measured) climb(f *mask.Field) {
 	for _, top := range tops {
 		m.rest(top)
 	}
-}
-
-// narrows says whether the line comes to an end at a node by getting narrower.
-func (m *Measured) narrows(i int32, f *mask.Field) bool {
-	d2 := func(k int32) int32 { n := &m.g.nodes[k]; return f.D2[int(n.y)*f.W+int(n.x)] }
-	return len(m.g.next[i]) == 1 && d2(m.g.next[i][0]) > d2(i)
 }
 
 // climbFrom adds the way up from a node and returns the node at the top, -1

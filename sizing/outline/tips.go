@@ -72,9 +72,9 @@ const (
 	degreesError = 3
 	// taperDegrees is the least that they enclose: those of a bar enclose none.
 	taperDegrees = 10
-	// bluntEnd is by how many degrees the sides must open wider at the very end to
-	// be taken for a blunt one.
-	bluntEnd = 20
+	// bluntEnd is how much faster the sides may part near the end than behind it, as
+	// a slope: those of a bar's square end part fast and then no more.
+	bluntEnd = 0.2
 	// grainPx is how far a tip stands out of the disc behind it, at least: less is
 	// the grain of the raster.
 	grainPx = 3
@@ -94,13 +94,13 @@ const bluntMM unit.MM = 0.4
 //
 // sin being that of half the angle; the line is laid through what is measured
 // from half of flankMM to a little beyond it. ok is false where the line is too
-// short to say, or the tip hardly stands out.
+// short to say, the tip hardly stands out, or the end is a blunt one.
 func (m *Measured) shape(t *tip, scale unit.PxPerMM) (degrees, radius float64, ok bool) {
 	if m.standsOut(t) < grainPx {
 		return 0, 0, false
 	}
 	far := max(flankMM.Px(scale), flankPx)
-	var all, near line
+	var all, near, beyond line
 	for at := t.end; at >= 0; at = m.tree.parent[at] {
 		q := &m.g.nodes[at]
 		u := length(float64(q.x)+0.5-t.x, float64(q.y)+0.5-t.y)
@@ -111,15 +111,15 @@ func (m *Measured) shape(t *tip, scale unit.PxPerMM) (degrees, radius float64, o
 			all.add(u, q.width/2)
 			if u <= (flankFrom+flankTo)/2*far {
 				near.add(u, q.width/2)
+			} else {
+				beyond.add(u, q.width/2)
 			}
 		}
 	}
-	degrees, radius, ok = all.wedge()
-	// The corner of a square end widens fast at first and then no more.
-	if d, r, end := near.wedge(); ok && end && d > degrees+bluntEnd {
-		degrees, radius = d, r
+	if near.slope()-beyond.slope() > bluntEnd {
+		return 0, 0, false
 	}
-	return degrees, radius, ok
+	return all.wedge()
 }
 
 // line is a straight line laid through places, by least squares.
@@ -133,13 +133,21 @@ func (l *line) add(u, r float64) {
 	l.ur += float64(u * r)
 }
 
-// wedge reads the line as the middle line of a rounded wedge.
-func (l *line) wedge() (degrees, radius float64, ok bool) {
+// slope is by how much r grows with u; 0 where too few places say.
+func (l *line) slope() float64 {
 	d := float64(l.n*l.uu) - float64(l.u*l.u)
 	if l.n < 4 || d <= 0 {
+		return 0
+	}
+	return (float64(l.n*l.ur) - float64(l.u*l.r)) / d
+}
+
+// wedge reads the line as the middle line of a rounded wedge.
+func (l *line) wedge() (degrees, radius float64, ok bool) {
+	if l.n < 4 {
 		return 0, 0, false
 	}
-	sin := min(0.999, max(0, (float64(l.n*l.ur)-float64(l.u*l.r))/d))
+	sin := min(0.999, max(0, l.slope()))
 	return 2 * math.Asin(sin) * 180 / math.Pi, max(0, (l.r-float64(sin*l.u))/l.n/(1-sin)), true
 }
 

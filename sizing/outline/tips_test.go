@@ -59,6 +59,13 @@ func TestCornersAreNoTips(t *testing.T) {
 	} {
 		assert.Empty(t, ofKind(measured(t, s, 13, 20).Findings(usual(20)), sizing.SharpTip), name)
 	}
+	for _, wide := range []float64{0.8, 1, 1.3, 1.6} {
+		for _, turn := range []float64{0, 18, 30, 45} {
+			m := measured(t, join(disc(-6, 0, 5), box(-6, -wide/2, 8, wide/2)).turned(turn), 12, 20)
+			assert.Empty(t, ofKind(m.Findings(usual(20)), sizing.SharpTip), "the square end of %g mm turned %g", wide, turn)
+			assert.Empty(t, m.sharpTips(&[]At{usual(20)}[0]), "the square end of %g mm turned %g, all ends", wide, turn)
+		}
+	}
 }
 
 // A star of five points has five tips of 36 degrees.
