@@ -62,3 +62,13 @@ it('are left out by a word', async () => {
   assert.equal(await d.count('#metal .recipes input[type=checkbox]:checked'), 0);
   assert.ok((await findings(d)) > 0, 'and the pin says what it lacks');
 });
+
+for (const [scheme, w, h] of [['light', 390, 844], ['dark', 1440, 900]]) {
+  it(`fit everybody, ${scheme}, ${w} px wide`, async () => {
+    await d.scheme(scheme);
+    await d.viewport(w, h);
+    assert.deepEqual(await d.unfit(), []);
+    const over = await d.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    assert.ok(over <= 0, `${over} px stick out sideways`);
+  });
+}

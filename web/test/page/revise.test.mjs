@@ -66,6 +66,14 @@ it('what changed is marked on the pin until it is put away, and can be marked ag
   assert.deepEqual(await marks(), { lamp: true, still: false });
 });
 
+it('what changed fits everybody, by day and by night', async () => {
+  for (const [scheme, w, h] of [['light', 390, 844], ['dark', 1440, 900]]) {
+    await d.scheme(scheme);
+    await d.viewport(w, h);
+    assert.deepEqual(await d.unfit(), [], scheme);
+  }
+});
+
 it('one goes back to the older version as it was left, and forth again', async () => {
   await rename('blue', 'sea');
   await d.click('#drawing .versions button', 'Put back');
