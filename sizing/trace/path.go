@@ -100,20 +100,36 @@ func (n *pen) stretch(w *trail, reach float64, d0, d1 vec) {
 			return
 		}
 		mid := (from + last) / 2
-		dm := w.both(mid, reach)
+		dm := n.joint(w, mid, reach)
 		if n.tryBoth(from, mid, last, d0, dm, d1) {
 			return
 		}
 		to := furthest(from+1, last-1, func(k int) bool {
-			return n.try(from, k, d0, w.both(k, reach).dir, false)
+			return n.try(from, k, d0, n.joint(w, k, reach).dir, false)
 		})
-		b := w.both(to, reach)
+		b := n.joint(w, to, reach)
 		if !n.try(from, to, d0, b.dir, true) {
 			n.out.segs = append(n.out.segs, seg{to: n.p[to], line: true})
 		}
 		from, d0 = to, b.dir
 	}
 }
+
+// joint says where and how the curve passes place i: as seen over the longest
+// reach that its places bear, for a curve drawn as a polygon shows how it runs
+// only over several of its sides.
+func (n *pen) joint(w *trail, i int, reach float64) bend {
+	for _, longer := range []float64{4, 2} {
+		if b := w.both(i, longer*reach); b.off <= n.off[i]*jointOff {
+			return b
+		}
+	}
+	return w.both(i, reach)
+}
+
+// jointOff is the part of its tolerance that a place may be off where a curve is
+// seen over a longer reach.
+const jointOff = 0.8
 
 func (n *pen) tryBoth(from, mid, last int, d0 vec, b bend, d1 vec) bool {
 	if mid == from || mid == last || !n.try(from, mid, d0, b.dir, false) || !n.try(mid, last, b.dir, d1, false) {

@@ -132,9 +132,7 @@ func random(r *rand.Rand, w, h int) *reduce.Separation {
 	}
 	s := scene(w, h, at)
 	if r.IntN(2) == 0 {
-		for i := range s.Cover {
-			s.Beside[i], s.Cover[i] = s.Labels[i], 255
-		}
+		hardened(s)
 	}
 	for range r.IntN(1 + w*h/20) {
 		i := r.IntN(len(s.Labels))
@@ -178,4 +176,12 @@ func flattened(b *sizing.Badge, sh *Shapes, l Loop, steps int) []vec {
 		Close: func() {},
 	}, Area{l})
 	return out
+}
+
+// hardened takes the shared pixels of a separation away.
+func hardened(s *reduce.Separation) *reduce.Separation {
+	for i := range s.Cover {
+		s.Beside[i], s.Cover[i] = s.Labels[i], 255
+	}
+	return s
 }

@@ -80,11 +80,7 @@ func TestPolygonsComeOutStraightAndSharp(t *testing.T) {
 func TestPolygonsOfHardPixelsComeOutStraightAndSharp(t *testing.T) {
 	for _, turn := range []float64{0, 0.1, 0.35, 0.7, 1.3} {
 		p := regular(4, 85, 85, turn)
-		s := scene(200, 200, filled(p, steel, sky))
-		for i := range s.Cover {
-			s.Beside[i], s.Cover[i] = s.Labels[i], 255
-		}
-		b, sh := traced(t, s, 40)
+		b, sh := traced(t, hardened(scene(200, 200, filled(p, steel, sky))), 40)
 		assert.Equal(t, Counts{Lines: 4, Corners: 4}, sh.Counts, "turned %v", turn)
 		for _, q := range flattened(b, sh, sh.Metal.Areas[0][0], 1) {
 			assert.Less(t, nearest(q, p), 0.8, "turned %v", turn)
@@ -215,6 +211,44 @@ func TestJunctionsHaveNoKinks(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Where a border between two areas ends on a round outline, the outline goes on
+// without a kink, although it is two curves there.
+func TestOutlinesGoOnPastJunctions(t *testing.T) {
+	for _, slope := range []float64{0.1, 0.6, 1.9} {
+		b, sh := traced(t, scene(240, 240, func(x, y float64) uint8 {
+			switch {
+			case (vec{x - 120.4, y - 119.8}).len() > 100:
+				return sky
+			case y-110 > slope*(x-110):
+				return red
+			}
+			return blue
+		}), 40)
+		require.Len(t, sh.Outline.Areas, 1)
+		require.Len(t, sh.Outline.Areas[0][0], 2, "two arcs")
+		assertSmooth(t, b, sh, sh.Outline.Areas[0][0])
+		for _, q := range flattened(b, sh, sh.Outline.Areas[0][0], 16) {
+			assert.InDelta(t, 100, q.to(vec{120.4, 119.8}), 0.2)
+		}
+	}
+}
+
+// Renderers draw curves as polygons with sides of some 20 px.
+func TestFacetsOfACurveAreNotStraightLines(t *testing.T) {
+	const sides, r = 72, 260.0
+	_, sh := traced(t, scene(540, 540, func(x, y float64) uint8 {
+		x, y = x-270.3, (y-269.8)/0.94 // no circle
+		sector := 2 * math.Pi / sides
+		turn := math.Mod(math.Atan2(y, x)+0.01+2*math.Pi, sector) - sector/2
+		if math.Hypot(x, y)*math.Cos(turn) < r*math.Cos(sector/2) {
+			return steel
+		}
+		return sky
+	}), 40)
+	assert.Zero(t, sh.Counts.Lines+sh.Counts.Corners)
+	assert.LessOrEqual(t, sh.Counts.Curves, 12)
 }
 
 func TestEveryPieceHasItsFace(t *testing.T) {

@@ -100,7 +100,7 @@ func checkUncrossed(t require.TestingT, b *sizing.Badge, sh *Shapes) {
 }
 
 func TestFacesShareTheirBordersAndNothingCrosses(t *testing.T) {
-	for seed := range uint64(40) {
+	for seed := range uint64(24) {
 		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
 			r := rand.New(rand.NewPCG(seed, 1))
 			s := random(r, 20+r.IntN(100), 20+r.IntN(100))

@@ -83,6 +83,7 @@ func (s *Shapes) group(b *strings.Builder, ids map[string]bool, name string, rgb
 		return
 	}
 	fmt.Fprintf(b, `<g id="%s" fill="%s" fill-rule="evenodd">`+"\n", idOf(name, ids), rgb.Hex())
+	fmt.Fprintf(b, "<title>%s</title>\n", html.EscapeString(name))
 	for _, a := range areas {
 		fmt.Fprintf(b, `<path d="%s"/>`+"\n", s.PathData(a))
 	}
@@ -92,8 +93,8 @@ func (s *Shapes) group(b *strings.Builder, ids map[string]bool, name string, rgb
 // idOf makes an id of plain words that no other group has.
 func idOf(name string, ids map[string]bool) string {
 	id := strings.Trim(strings.Map(plain, strings.ToLower(name)), "-")
-	if id == "" {
-		id = "colour"
+	if id == "" || id[0] <= '9' { // a name of XML begins with a letter
+		id = strings.Trim("colour-"+id, "-")
 	}
 	for n, first := 2, id; ids[id]; n++ {
 		id = fmt.Sprintf("%s-%d", first, n)

@@ -81,8 +81,8 @@ func widths(t *testing.T, s *reduce.Separation) *wall.Measured {
 
 func TestBarsKeepTheirWidth(t *testing.T) {
 	const up, scale = 3, 40
-	for _, width := range []float64{2.2, 4, 7.3, 12} {
-		for _, turn := range []float64{0, 0.1, 0.45, 0.7, 1.2} {
+	for _, width := range []float64{2.2, 4, 7.3} {
+		for _, turn := range []float64{0, 0.1, 0.45, 1.2} {
 			sin, cos := math.Sincos(turn)
 			b, sh := traced(t, scene(140, 140, func(x, y float64) uint8 {
 				x, y = x-70.2, y-69.7
@@ -155,7 +155,7 @@ func TestNoLineComesOutThinner(t *testing.T) {
 const mostOther = 0.003
 
 func TestDrawnBackTheFlatsAreTheSame(t *testing.T) {
-	for _, name := range []string{"lighthouse.png", "harbour.png", "buoy.png", "white-on-white.png", "lines-photo.jpg", "lighthouse-white.jpg"} {
+	for _, name := range []string{"lighthouse.png", "harbour.png", "lines-photo.jpg"} {
 		t.Run(name, func(t *testing.T) {
 			b := struckBadge(t, flatDrawing(t, name, 0), 32)
 			sh, err := Trace(b, 0, nil)
