@@ -145,6 +145,9 @@ async function session(svg, kind, mpx, runs) {
   const pictures = [];
   for (let i = 0; i < Math.min(runs, 5); i++) pictures.push(await timed(() => engine.call('picture', { picked: at({ size: { mm: 31 + i, by: 'longest' } }), view: 'struck', longSide: 1024 })));
   out['picture as struck, 1024 px'] = mid(pictures);
+  const curves = [];
+  for (let i = 0; i < Math.min(runs, 5); i++) curves.push(await timed(() => engine.call('shapes', { picked: at({ size: { mm: 31 + i, by: 'longest' } }) })));
+  out['clean curves in mm'] = mid(curves);
   const next = [];
   for (const id of ['second', 'third', 'fourth']) {
     const bytes = await pixels();
