@@ -28,7 +28,8 @@ const (
 	NarrowArea Kind = "narrow-area"
 	// FadesOut is a line or an area that runs out to a point over a long way:
 	// nothing breaks (verdict Holds), but its end comes out shorter, by Length.
-	// Ends is where it passes the limit, then its tip.
+	// Ends is where it passes the limit, then its tip. The longest are told one by
+	// one; Count is more than 1 where the rest are summed up in the longest of them.
 	FadesOut Kind = "fades-out"
 	// RoundedCorners sums what is too short to be one of the three above: corners
 	// that come out round (verdict Holds). Area is lost in all, of metal and
@@ -42,7 +43,8 @@ const (
 	// Gap is a short opening in a line or an outer edge, with metal at both ends,
 	// through which two enamels, or an enamel and what lies outside, meet. Ends
 	// are the two ends of the metal, Thinnest is the way between them, Typical the
-	// width of the metal there.
+	// width of the metal there. It is one at every size, or in a line a pixel or two
+	// wide cannot be told at any.
 	Gap Kind = "gap"
 	// OpenArea is room that metal or enamel closes in but for a narrow opening to
 	// the outside (below Limits.CutOut): it is background and will be cut away.

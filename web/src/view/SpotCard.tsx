@@ -7,6 +7,7 @@ import { begun, type LineDraft } from '../state/line';
 import { drawingOf, withDesign, withSize } from '../state/project';
 import * as s from '../state/store';
 import { FinishChoice } from '../widgets/FinishChoice';
+import { mendsBySize } from '../words/findings';
 import { FINISH_WORDS } from '../words/finish';
 import { filledWords, madeWords } from '../words/hands';
 import { AreaPart, type AreaActs } from './AreaPart';
@@ -125,7 +126,7 @@ function FindingSpot({ check, room, spot }: CardProps & { spot: SpotOf<'finding'
   return (
     <Card spot={spot} name={`spot${spot.index}`} title={`Trouble spot ${spot.index + 1} of ${n}`} room={room}>
       <FindingCard
-        finding={finding} flat={flat} other={other} growTo={check.growTo.mm > 0 ? check.growTo : undefined}
+        finding={finding} flat={flat} other={other} growTo={check.growTo.mm > 0 && mendsBySize(finding) ? check.growTo : undefined}
         repairs={s.shown.value ? <FindingRepairs project={s.shown.value.project} finding={finding} onDone={close} /> : undefined}
         onGrow={(to) => { s.change((p) => withSize(p, to.mm), `Grew to ${to.inMM}`); close(); }}
         onFlat={() => flat && (s.spot.value = { kind: 'flat', flat: flat.id, x: spot.x, y: spot.y })}

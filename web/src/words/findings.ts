@@ -131,6 +131,14 @@ function meeting(flat: Flat | undefined, other: Flat | undefined): string {
   return flat && other && flat.id !== other.id ? `${flat.name.charAt(0).toUpperCase()}${flat.name.slice(1)} and ${other.name}` : 'Two colours';
 }
 
+/** Metal that is missing is so at every size. */
+const AT_ANY_SIZE: readonly Finding['kind'][] = ['no-line', 'no-edge', 'gap', 'open-area', 'loose-part'];
+
+/** Whether a larger pin has the trouble no more. */
+export function mendsBySize(f: Finding): boolean {
+  return f.verdict !== 'holds' && !AT_ANY_SIZE.includes(f.kind);
+}
+
 /** The figures behind a finding, in a line of small print. */
 export function factsWords(f: Finding): string {
   const error = `measured to ±${mm(f.error, 2)}`;
