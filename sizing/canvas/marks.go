@@ -179,7 +179,7 @@ func (w *way) nearest(p ink.Point) (at ink.Point, far float64) {
 			t = min(max((float64((p.X-a.X)*dx)+float64((p.Y-a.Y)*dy))/long, 0), 1)
 		}
 		q := ink.Point{X: a.X + float64(t*dx), Y: a.Y + float64(t*dy)}
-		if d := math.Hypot(p.X-q.X, p.Y-q.Y); d < far {
+		if d := p.To(q); d < far {
 			at, far = q, d
 		}
 	}

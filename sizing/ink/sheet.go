@@ -14,6 +14,13 @@ import (
 // Point is a place on a sheet.
 type Point struct{ X, Y float64 }
 
+// To is how far another place is. It is the same to the bit on every machine,
+// as math.Hypot need not be.
+func (p Point) To(q Point) float64 {
+	dx, dy := q.X-p.X, q.Y-p.Y
+	return math.Sqrt(float64(dx*dx) + float64(dy*dy))
+}
+
 // Sheet is a picture as the list of what is drawn on it, first things first. It
 // has no pixels until they are asked for, a few rows at a time, so that a sheet
 // of a hundred megapixels needs little room.

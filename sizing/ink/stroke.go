@@ -145,7 +145,7 @@ func Dashed(path []Point, dash, gap float64) [][]Point {
 	for i := 1; i < len(path); i++ {
 		a, b := path[i-1], path[i]
 		for {
-			long := math.Hypot(b.X-a.X, b.Y-a.Y)
+			long := a.To(b)
 			if long < left {
 				left -= long
 				run = append(slices.Clip(run), b)

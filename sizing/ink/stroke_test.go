@@ -41,17 +41,25 @@ func toSegment(x, y float64, a, b Point) float64 {
 	return math.Hypot(x-a.X-t*dx, y-a.Y-t*dy)
 }
 
+// toPath is how far a place lies from a path.
+func toPath(x, y float64, path []Point) float64 {
+	d := math.Inf(1)
+	for i := range path {
+		d = min(d, toSegment(x, y, path[i], path[min(i+1, len(path)-1)]))
+	}
+	return d
+}
+
 // sampled is how much of a pixel lies between two distances of a path, by 12 x
 // 12 places: the slow twin of a stroke.
 func sampled(px, py int, path []Point, from, to float64) float64 {
+	if toPath(float64(px)+0.5, float64(py)+0.5, path) > to+1 {
+		return 0
+	}
 	const n = 12
 	hits := 0
 	for k := range n * n {
-		x, y := float64(px)+(float64(k%n)+0.5)/n, float64(py)+(float64(k/n)+0.5)/n
-		d := math.Inf(1)
-		for i := range path {
-			d = min(d, toSegment(x, y, path[i], path[min(i+1, len(path)-1)]))
-		}
+		d := toPath(float64(px)+(float64(k%n)+0.5)/n, float64(py)+(float64(k/n)+0.5)/n, path)
 		if d >= from && d < to {
 			hits++
 		}

@@ -138,11 +138,14 @@ function Reasons({ canvas: c }: { canvas: Canvas }) {
   );
 }
 
+/** Below so many px a guide is shown larger than it is: then its pixels are to be seen. */
+const SHOWN = 500;
+
 function Picture({ picture, late, canvas }: BeforeProps) {
   return (
     <figure class="before-guide">
       <div class={late ? 'guide-cloth late-answer' : 'guide-cloth'} style={canvas ? { aspectRatio: `${canvas.w} / ${canvas.h}` } : undefined}>
-        {picture ? <img src={picture.url} alt={picture.words} /> : null}
+        {picture ? <img src={picture.url} alt={picture.words} class={canvas && Math.max(canvas.w, canvas.h) < SHOWN ? 'coarse' : undefined} /> : null}
       </div>
       <figcaption>Open it as the lowest layer of your canvas, draw above it, and hide it before you export.</figcaption>
     </figure>
