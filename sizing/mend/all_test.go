@@ -11,6 +11,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 )
 
@@ -367,4 +368,26 @@ func TestWhatIsTakenBackIsAsItWas(t *testing.T) {
 			}
 		}
 	}
+}
+
+func TestARepairIsWrongWhenItLeavesItsSpotOrMakesAnother(t *testing.T) {
+	b, err := newBench(drawing(drawn(planted[0].picture)))
+	require.NoError(t, err)
+	at := func(kind sizing.Kind, x, thinnest float64, v sizing.Verdict) sizing.Finding {
+		return sizing.Finding{Kind: kind, Verdict: v, X0: x, X1: x + 5, Y0: 10, Y1: 15, Thinnest: unit.MM(thinnest), Length: 1, Limit: 0.3, Error: 0.02}
+	}
+	spot := at(sizing.ThinLine, 10, 0.1, sizing.Fails)
+	other := at(sizing.NarrowArea, 60, 0.2, sizing.Fails)
+	before := []sizing.Finding{spot, other}
+	assert.Empty(t, b.wrong(&spot, before, []sizing.Finding{other}), "the other place is as it was")
+	for why, after := range map[string]sizing.Finding{
+		"still there":         spot,
+		"no longer told":      at(sizing.ThinLine, 11, 0.29, sizing.CannotTell),
+		"new of another kind": at(sizing.Gap, 10, 0.1, sizing.Fails),
+		"new elsewhere":       at(sizing.NarrowArea, 200, 0.2, sizing.Fails),
+		"the other is worse":  at(sizing.NarrowArea, 60, 0.1, sizing.Fails),
+	} {
+		assert.Len(t, b.wrong(&spot, before, []sizing.Finding{after}), 1, why)
+	}
+	assert.Empty(t, b.wrong(&spot, before, []sizing.Finding{at(sizing.FadesOut, 10, 0.1, sizing.Holds)}), "a note is no fault")
 }

@@ -66,17 +66,27 @@ func (s Search) Step(d *Sized, p reduce.Progress) (Search, error) {
 	if s.Done {
 		return s, nil
 	}
-	at := s.Most
-	if s.Found {
-		at = (s.Least + s.Most) / 2
-	}
+	at := s.next()
 	ok, err := d.holds(unit.MM(at)*finest, p)
 	if err != nil {
 		return s, err
 	}
+	return s.tried(at, ok), nil
+}
+
+// next is the size to be tried.
+func (s Search) next() int {
+	if s.Found {
+		return (s.Least + s.Most) / 2
+	}
+	return s.Most
+}
+
+// tried is the search once it is known whether a size holds.
+func (s Search) tried(at int, holds bool) Search {
 	s.Tried++
 	switch {
-	case ok:
+	case holds:
 		s.Most, s.Found = at, true
 	case s.Found:
 		s.Least = at + 1
@@ -84,7 +94,7 @@ func (s Search) Step(d *Sized, p reduce.Progress) (Search, error) {
 		s.Done = true
 	}
 	s.Done = s.Done || s.Least >= s.Most
-	return s, nil
+	return s
 }
 
 // holds says whether nothing fails at a size once everything is repaired.

@@ -102,3 +102,19 @@ func TestASearchThatWasStoppedGoesOnWhereItWas(t *testing.T) {
 	}
 	assert.Zero(t, none.Size(), "a size at which nothing helps is not said to hold")
 }
+
+func TestTheSearchEndsAtTheSmallestThatHolds(t *testing.T) {
+	for least := 10; least <= 81; least++ {
+		s := Begin(40)
+		for !s.Done {
+			require.LessOrEqual(t, s.Tried, 8)
+			at := s.next()
+			s = s.tried(at, at >= least)
+		}
+		want := unit.MM(least) * finest
+		if least > 80 {
+			want = 0
+		}
+		assert.Equal(t, want, s.Size())
+	}
+}
