@@ -131,6 +131,23 @@ func TestRoundingOffered(t *testing.T) {
 	}
 }
 
+// Only the tip is cut: what stands beside it is another's.
+func TestRoundingLeavesWhatStandsBeside(t *testing.T) {
+	sin := math.Sin(math.Pi / 9)
+	drop := join(disc(8, 8, 12*sin), both(point(20, 8, 40), func(x, _ float64) float64 { return x - 8 - 12*sin*sin }))
+	m, before, _ := found(t, enamelled(drop, 22, 16), nil, sizing.Parts{})
+	require.Len(t, before, 1)
+	base := enamelled(join(drop, disc(19.5, 8.72, 0.3)), 22, 16)
+	_, _, struck := found(t, base, m.Offer(&before[0]), sizing.Parts{})
+	solid := base.Solid()
+	for i, l := range base.Labels {
+		if y := (float64(i/base.W) + 0.5) / perMM; y > 8.42 && y < 9.02 && i%base.W > 18*perMM && solid[l] {
+			require.True(t, solid[struck.Labels[i]], "the speck beside it stays")
+		}
+	}
+	assert.NotEqual(t, base.Labels, struck.Labels)
+}
+
 // Eyes that are added hang the parts, and keep their limits.
 func TestEyesAdded(t *testing.T) {
 	for name, s := range map[string]shape{

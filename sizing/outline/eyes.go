@@ -145,7 +145,7 @@ func (m *Measured) placeAlong(part, other int32, down, reach, off float64, e *ey
 				continue
 			}
 			p = [2]float64{px, y + float64(down*off)}
-			if m.fits(p, part, other, off >= 0, e) {
+			if m.fits(p, part, off >= 0, e) {
 				return p, true
 			}
 		}
@@ -180,7 +180,7 @@ func (m *Measured) edgeIn(part, other int32, x, down float64) (y float64, hit bo
 // fits says whether a hole with metal round it can be put at a place: clear of
 // the other part, its eye and of holes, and, for an ear, on enough of its own
 // part to hold as a bridge does; inside, with metal all round.
-func (m *Measured) fits(p [2]float64, part, other int32, ear bool, e *eyeRoom) bool {
+func (m *Measured) fits(p [2]float64, part int32, ear bool, e *eyeRoom) bool {
 	out := e.r + e.rim
 	switch {
 	case p[0] < 0 || p[1] < 0 || p[0] >= float64(m.v.w) || p[1] >= float64(m.v.h):
@@ -192,11 +192,11 @@ func (m *Measured) fits(p [2]float64, part, other int32, ear bool, e *eyeRoom) b
 	foot := 0
 	for k := range steps {
 		sin, cos := math.Sincos(2 * math.Pi * float64(k) / steps)
-		for _, far := range [2]float64{e.r, out} {
+		for _, far := range [3]float64{e.r, out, out + grainPx} {
 			x, y := int(math.Floor(p[0]+float64(cos*far))), int(math.Floor(p[1]+float64(sin*far)))
 			on := m.v.at(x, y) == solid
 			switch {
-			case m.holeAt(x, y) >= 0 || on && m.partOf[m.comps.At(x, y)] != part:
+			case on && m.partOf[m.comps.At(x, y)] != part, far <= out && m.holeAt(x, y) >= 0:
 				return false
 			case on && far == out:
 				foot++
@@ -206,19 +206,7 @@ func (m *Measured) fits(p [2]float64, part, other int32, ear bool, e *eyeRoom) b
 	if !ear {
 		return foot == steps
 	}
-	return 2*math.Pi*out*float64(foot)/steps >= e.at.Limits.Bridge.Px(e.at.Scale) && !m.nearer(p, out, other)
-}
-
-// nearer says whether a part comes within a distance of a place.
-func (m *Measured) nearer(p [2]float64, far float64, part int32) bool {
-	for y := int(p[1] - far - 1); y <= int(p[1]+far+1); y++ {
-		for x := int(p[0] - far - 1); x <= int(p[0]+far+1); x++ {
-			if m.v.at(x, y) == solid && m.partOf[m.comps.At(x, y)] == part && length(float64(x)+0.5-p[0], float64(y)+0.5-p[1]) < far+1 {
-				return true
-			}
-		}
-	}
-	return false
+	return 2*math.Pi*out*float64(foot)/steps >= e.at.Limits.Bridge.Px(e.at.Scale)
 }
 
 // eyeAt returns the hole at a place given in shares, or near it; -1 for none.

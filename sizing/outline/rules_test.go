@@ -173,5 +173,6 @@ func TestSizesThatHoldOneByOne(t *testing.T) {
 			assert.Equal(t, holds, in, "%s at %g mm, of %v", name, mm, got)
 		}
 		assert.Equal(t, c.some, any, name)
+		assert.Equal(t, c.some, len(got) == 1, name)
 	}
 }
