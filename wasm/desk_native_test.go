@@ -91,3 +91,16 @@ func TestALineThatFailsIsAnsweredInWords(t *testing.T) {
 		assert.NotEmpty(t, e["what"])
 	}
 }
+
+func TestHangSpeaksOfTheDesignInHand(t *testing.T) {
+	got := talk(t,
+		`{"call":"open","file":"../testdata/drawings/lighthouse.png"}`,
+		`{"call":"hang","ask":{"posts":[{"x":8,"y":14},{"x":24,"y":14.4}],"moved":1}}`,
+		`{"call":"hang","ask":{"posts":[{"x":8,"y":14},{"x":1,"y":2},{"x":3,"y":3},{"x":4,"y":4}],"moved":9}}`,
+	)
+	require.Nil(t, got[1]["error"])
+	back := got[1]["answer"].(map[string]any)["back"].(map[string]any)
+	assert.Len(t, back["posts"], 2)
+	assert.NotEmpty(t, back["hangSays"])
+	assert.Contains(t, got[2]["error"].(map[string]any)["what"], "4 posts")
+}

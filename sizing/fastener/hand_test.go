@@ -156,8 +156,16 @@ func TestPlacesKeptAreThoseFound(t *testing.T) {
 		first, err := z.Advise(b.Scale, w)
 		require.NoError(t, err)
 		for mm := range 40 { // more sizes than are kept
-			_, err := z.Advise(b.Scale*unit.PxPerMM(1+float64(mm)/50), w)
+			scale := b.Scale * unit.PxPerMM(1+float64(mm)/50)
+			a, err := z.Advise(scale, w)
 			require.NoError(t, err)
+			if mm%13 == 0 {
+				alone, err := ShapeOf(b.Sep, b.Outline)
+				require.NoError(t, err)
+				fresh, err := alone.Advise(scale, w)
+				require.NoError(t, err)
+				assert.Equal(t, fresh, a, "%s at another size", s.name)
+			}
 		}
 		again, err := z.Advise(b.Scale, w)
 		require.NoError(t, err)

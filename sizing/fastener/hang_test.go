@@ -111,6 +111,15 @@ func TestDroopBalancesItsTorques(t *testing.T) {
 	assert.Equal(t, floppedAt, droop(0.5, 1, -20, 1))
 }
 
+// By hand: 10 g weigh 0.0980665 N; 1.5 mm of pin and 0.5 mm of cloth make a
+// lever of 1 mm; 6 mm below the post and K = 2 N mm a radian give about
+// 0.0980665/(2 + 0.588) = 0.0379 radians, 2.17 degrees.
+func TestTheLeverOfTheLeanIsHalfOfPinAndCloth(t *testing.T) {
+	h := hang(body{mass: exactly(10), y: 6, thickness: 1.5}, []point{{0, 0}}, 10, sureHold(0.5, 0.3, 2, 0.5))
+	assert.InDelta(t, 2.17, h.Droop.Low, 0.01)
+	assert.Equal(t, h.Droop.Low, h.Droop.High)
+}
+
 // Two springs under a beam resist its tilt with k d^2 / 2 (statics of springs):
 // discs far apart against their radius come to that, 4 K0 (y/R)^2 each.
 func TestClutchesOneAboveTheOtherHoldALeanFarBetter(t *testing.T) {
