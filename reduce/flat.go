@@ -40,7 +40,7 @@ func NamePlainly(flats []Flat) {
 	plain := make([]bool, len(flats))
 	for i := range flats {
 		f := &flats[i]
-		if full := colour.Name(f.RGB); f.Name == full || f.Name == colour.Short(full) {
+		if full := colour.Name(f.RGB); colour.IsPlain(f.Name, full) {
 			f.Name, plain[i] = full, true
 		}
 	}

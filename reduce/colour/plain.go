@@ -1,6 +1,9 @@
 package colour
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // loud are the modifiers that say only how full a colour is. The ISCC-NBS
 // system names colours at several levels of fineness, the coarser without
@@ -20,7 +23,8 @@ func Short(name string) string {
 }
 
 // PlainNames shortens names that stand side by side, each where no other would
-// be called the same; plain says which may be.
+// be called the same; plain says which may be. Shades too near for the system to
+// tell apart are numbered from the second on.
 func PlainNames(names []string, plain []bool) []string {
 	short := make([]string, len(names))
 	called := map[string]int{}
@@ -35,5 +39,32 @@ func PlainNames(names []string, plain []bool) []string {
 			short[i] = n
 		}
 	}
+	numberAlike(short, plain)
 	return short
+}
+
+func numberAlike(names []string, plain []bool) {
+	taken := map[string]bool{}
+	for i, n := range names {
+		taken[n] = taken[n] || !plain[i]
+	}
+	for i, n := range names {
+		if !plain[i] {
+			continue
+		}
+		for k := 2; taken[names[i]]; k++ {
+			names[i] = n + " " + strconv.Itoa(k)
+		}
+		taken[names[i]] = true
+	}
+}
+
+// IsPlain says whether a name is one that PlainNames gives for a full name.
+func IsPlain(name, full string) bool {
+	if at := strings.LastIndexByte(name, ' '); at > 0 {
+		if k, err := strconv.Atoi(name[at+1:]); err == nil && k > 1 {
+			name = name[:at]
+		}
+	}
+	return name == full || name == Short(full)
 }

@@ -33,7 +33,14 @@ func TestPlainNamesSideBySide(t *testing.T) {
 	}
 	assert.Equal(t, []string{"blue", "orange yellow", "dark blue"}, all("strong blue", "brilliant orange yellow", "dark blue"))
 	assert.Equal(t, []string{"strong blue", "vivid blue", "red"}, all("strong blue", "vivid blue", "strong red"))
-	assert.Equal(t, []string{"strong blue", "strong blue"}, all("strong blue", "strong blue"))
+	assert.Equal(t, []string{"strong blue", "strong blue 2", "strong blue 3"}, all("strong blue", "strong blue", "strong blue"))
+	assert.Equal(t, []string{"dark grey 2", "dark grey"}, PlainNames([]string{"dark grey", "dark grey"}, []bool{true, false}))
+	for _, name := range []string{"strong blue", "blue", "strong blue 2", "blue 3"} {
+		assert.True(t, IsPlain(name, "strong blue"), name)
+	}
+	for _, name := range []string{"blue 1", "blue x", "sea blue", "strong"} {
+		assert.False(t, IsPlain(name, "strong blue"), name)
+	}
 	// One named by hand keeps its name, and others keep clear of it.
 	assert.Equal(t, []string{"strong blue", "blue"}, PlainNames([]string{"strong blue", "blue"}, []bool{true, false}))
 	assert.Equal(t, []string{"blue", "strong tea"}, PlainNames([]string{"strong blue", "strong tea"}, []bool{true, false}))
