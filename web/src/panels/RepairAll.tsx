@@ -73,7 +73,7 @@ function Compare({ answer, before, after, raster }: { answer: MendAll; before: S
   });
   return (
     <>
-      <figure class="compare">
+      <figure class="compare" style={{ aspectRatio: `${w} / ${h}` }}>
         <Canvas shot={shot} label={which === 'before' ? 'The pin as it is' : 'The pin repaired'} />
         <svg viewBox={`0 0 ${w} ${h}`} aria-hidden="true">{rings.map((q, i) => <circle key={i} cx={q.x} cy={q.y} r={0.03 * Math.max(w, h)} />)}</svg>
       </figure>
