@@ -99,6 +99,9 @@ func (s *Shape) Advise(scale unit.PxPerMM, w Wish) (Advice, error) {
 	single := s.place(z, scale, posts, 1)
 	n := needOf(z.plate, z.longest(), weight, single.posts[0])
 	f := fixtureOf(w.Back.Fastening)
+	if f.kind == sizing.MagnetBack {
+		n.count = min(n.count, mostMagnets)
+	}
 	a := Advice{Count: n.count, Chosen: n.count, Weight: weight, Area: z.whole.Area, Pad: unit.MM(f.pad), Fastening: f.kind}
 	a.Centre = [2]unit.MM{place2(z.whole.CX - z.box[0]), place2(z.whole.CY - z.box[1])}
 	a.Form = z.form()

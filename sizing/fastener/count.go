@@ -72,7 +72,7 @@ func bySpan(aspect float64) float64 {
 }
 
 // reason says how many, in one sentence with numbers.
-func (n need) reason(longest unit.MM, weight unit.Grams) string {
+func (n need) reason(longest unit.MM, weight unit.Grams, f fixture) string {
 	at := fmt.Sprintf("At %s and %s ", unit.InMM(longest, 1), grams(weight))
 	because := ""
 	if n.cause != "" {
@@ -80,11 +80,11 @@ func (n need) reason(longest unit.MM, weight unit.Grams) string {
 	}
 	switch n.count {
 	case 1:
-		return at + fmt.Sprintf("one post holds; above %.0f mm this shape wants two%s.", n.one, because)
+		return at + fmt.Sprintf("one %s holds; above %.0f mm this shape wants two%s.", f.name, n.one, because)
 	case 2:
-		return at + fmt.Sprintf("this shape wants two posts, so that it does not turn or droop; one holds up to %.0f mm%s.", n.one, because)
+		return at + fmt.Sprintf("this shape wants two %s, so that it does not turn or droop; one holds up to %.0f mm%s.", f.many, n.one, because)
 	default:
-		return at + fmt.Sprintf("this shape wants three posts; two hold up to %.0f mm.", n.two)
+		return at + fmt.Sprintf("this shape wants three %s; two hold up to %.0f mm.", f.many, n.two)
 	}
 }
 

@@ -124,6 +124,7 @@ func TestAChosenFasteningStandsOnTheBack(t *testing.T) {
 		assert.Equal(t, k == sizing.PinBar, a.Bar > 0)
 		assert.Equal(t, fixtureOf(k).cover, float64(a.Clutch))
 		assert.NotContains(t, strings.Join(a.HangSays, " "), "on cloth and clutch")
+		assert.Contains(t, a.Reason, fixtureOf(k).name)
 	}
 }
 

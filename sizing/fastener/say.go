@@ -14,7 +14,7 @@ var numbers = [...]string{"none", "one", "two", "three"}
 func (a *Advice) say(z *sized, pl place, n need, w Wish) {
 	f := fixtureOf(a.Fastening)
 	a.Why = []string{}
-	a.Reason = n.reason(unit.MM(z.longest()), a.Weight)
+	a.Reason = n.reason(unit.MM(z.longest()), a.Weight, f)
 	switch {
 	case a.Fastening == sizing.PinBar:
 		a.Reason = fmt.Sprintf("A pin bar of %.0f mm lies level across the back: it cannot turn, and nothing comes off.", float64(a.Bar))
@@ -29,7 +29,7 @@ func (a *Advice) say(z *sized, pl place, n need, w Wish) {
 	} else {
 		a.why(z.coverWords(pl, f))
 	}
-	a.why(crowdWords(pl))
+	a.why(crowdWords(pl, f))
 	if pl.bar == 0 {
 		a.why(z.standWords(pl, f, a.ByHand))
 	}
@@ -77,12 +77,16 @@ func (z *sized) coverWords(pl place, f fixture) string {
 	return fmt.Sprintf("A %s %.0f mm broad stays hidden behind the piece.", f.name, f.cover)
 }
 
-func crowdWords(pl place) string {
+func crowdWords(pl place, f fixture) string {
 	d := closest(pl)
 	if d >= pl.clutch {
 		return ""
 	}
-	return fmt.Sprintf("There is no room for %s clutches of %.0f mm side by side: these posts stand only %.1f mm apart.", numbers[len(pl.posts)], pl.clutch, d)
+	things := f.many
+	if f.kind == sizing.PostAndClutch {
+		things = "clutches"
+	}
+	return fmt.Sprintf("There is no room for %s %s of %.0f mm side by side: they stand only %.1f mm apart.", numbers[len(pl.posts)], things, pl.clutch, d)
 }
 
 // standWords says how the posts stand to the centre of mass.

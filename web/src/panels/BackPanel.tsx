@@ -1,6 +1,6 @@
 import type { Advice, Back, BackUsual, Check, Design, Fixing, Hung } from '../engine/wire.gen';
 import { Choice, Section, Why } from '../widgets/basic';
-import { backSays, plural } from '../words/words';
+import { backSays } from '../words/words';
 import { BackCautions } from './BackCautions';
 import { BackHang } from './BackHang';
 import { BackStamp } from './BackStamp';
@@ -69,9 +69,9 @@ function Count({ back, posts, onPosts }: { back: Advice; posts: number; onPosts:
       value={String(posts)}
       onPick={(v) => onPosts(Number(v))}
       options={[
-        { value: '0', label: 'as advised', hint: `The tool advises ${plural(back.count, 'post')} here.` },
+        { value: '0', label: 'as advised', hint: `The tool advises ${back.count} here.` },
         { value: '1', label: 'one' },
-        { value: '2', label: 'two', hint: 'A second post keeps a pin from turning or drooping; it is charged a piece.' },
+        { value: '2', label: 'two', hint: 'A second one keeps a pin from turning or drooping; it is charged a piece.' },
         { value: '3', label: 'three' },
       ]}
     />
