@@ -20,7 +20,7 @@ export function OfferList({ answer, pictures, onMake }: Props) {
   const at = answer.offers.indexOf(offer);
   return (
     <fieldset class="mends">
-      <legend>{answer.offers.length === 1 ? 'A repair' : 'Repairs'}</legend>
+      <legend>{answer.offers.length === 1 ? 'A repair' : `${answer.offers.length} repairs to choose from`}</legend>
       <Pair before={pictures[0]} after={pictures[at + 1]} across={answer.across.inMM} />
       {answer.offers.length > 1 ? answer.offers.map((o, i) => (
         <label key={o.words} class="tick">
