@@ -236,6 +236,8 @@ func Why(f *sizing.Finding) string {
 		return "Letters are not altered here. Set them larger, leave some out, or have them printed."
 	case sizing.SmallCutOut:
 		return "A hole is part of the design. Make it larger, or close it."
+	case sizing.OpenArea:
+		return "Only you know whether this is a notch or an area that should be closed. Close the outline there, or open it wider."
 	case sizing.NoLine, sizing.NoEdge, sizing.Gap:
 		return "Metal built here would close an area, or there is too little room for it. Draw the line yourself, or make the pin larger."
 	}

@@ -389,5 +389,7 @@ func TestARepairIsWrongWhenItLeavesItsSpotOrMakesAnother(t *testing.T) {
 	} {
 		assert.Len(t, b.wrong(&spot, before, []sizing.Finding{after}), 1, why)
 	}
+	open := []sizing.Finding{at(sizing.OpenArea, 40, 0.2, sizing.Fails)}
+	assert.Empty(t, b.wrong(&spot, open, []sizing.Finding{at(sizing.OpenArea, 40, 0.1, sizing.Fails)}), "a narrower opening is no worse")
 	assert.Empty(t, b.wrong(&spot, before, []sizing.Finding{at(sizing.FadesOut, 10, 0.1, sizing.Holds)}), "a note is no fault")
 }

@@ -115,6 +115,9 @@ func match(g *sizing.Finding, all []sizing.Finding, near float64) *sizing.Findin
 // worsened says whether a trouble spot is thinner than it was by more than a
 // measure may be wrong, or longer.
 func worsened(was, is *sizing.Finding) bool {
+	if is.Kind == sizing.OpenArea { // a narrower opening is no worse
+		return false
+	}
 	return is.Thinnest < was.Thinnest-was.Error || is.Length > was.Length+is.Limit
 }
 
