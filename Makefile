@@ -64,7 +64,7 @@ $(BUILD)/wasm_exec.js: | tools
 
 # What the page shows before its engine is there.
 FIRST := $(BUILD)/first/sheet.json
-$(FIRST): $(GO_SOURCES) $(WEB)/dev/first.mjs testdata/drawings/lighthouse.png testdata/drawings/demo/lighthouse.svg | tools
+$(FIRST): $(GO_SOURCES) $(WEB)/dev/first.mjs testdata/drawings/lighthouse.png testdata/drawings/demo/lighthouse.svg $(BUILD)/npm.stamp | tools
 	@node $(WEB)/dev/first.mjs $(@D)
 
 build: $(BUILD)/npm.stamp $(BUILD)/engine.wasm $(BUILD)/wasm_exec.js $(FIRST)

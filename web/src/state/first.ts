@@ -19,7 +19,7 @@ interface First {
 export async function showFirst(engine: Engine, name: string): Promise<boolean> {
   const [first, pixels, file] = await Promise.all([
     taken('first/sheet.json', (r) => r.json() as Promise<First>),
-    taken('first/pin.png', async (r) => pixelsOf(await r.blob())),
+    taken('first/pin.webp', async (r) => pixelsOf(await r.blob())),
     taken('demo/lighthouse.svg', async (r) => new Blob([await r.arrayBuffer()], { type: 'image/svg+xml' })),
   ]);
   if (!first || !pixels || !file) return false;
@@ -45,8 +45,8 @@ async function taken<T>(path: string, read: (r: Response) => Promise<T>): Promis
   }
 }
 
-async function pixelsOf(png: Blob): Promise<ImageData> {
-  const bitmap = await createImageBitmap(png);
+async function pixelsOf(picture: Blob): Promise<ImageData> {
+  const bitmap = await createImageBitmap(picture);
   const canvas = document.createElement('canvas');
   [canvas.width, canvas.height] = [bitmap.width, bitmap.height];
   const pen = canvas.getContext('2d', { willReadFrequently: true });
