@@ -1,6 +1,7 @@
 package mask
 
 import (
+	"math"
 	"math/rand/v2"
 	"slices"
 	"testing"
@@ -79,16 +80,57 @@ func (r *slowRidger) mark(x, y, ax, ay, bx, by int) {
 func (r *slowRidger) thin() {
 	order := slices.Clone(r.points)
 	slices.SortStableFunc(order, func(a, b RidgePoint) int { return int(a.D2 - b.D2) })
-	for _, p := range order {
-		var bits uint8
+	around := func(p RidgePoint, in func(i int) bool) (bits uint8) {
 		for k, d := range ring8 {
 			x, y := int(p.X+d[0]), int(p.Y+d[1])
-			if !r.other(x, y, p.Label) && r.at[y*r.f.W+x] > 0 {
+			if !r.other(x, y, p.Label) && in(y*r.f.W+x) {
 				bits |= 1 << k
 			}
 		}
-		if removable[bits] {
+		return bits
+	}
+	on := func(i int) bool { return r.at[i] > 0 }
+	for _, p := range order {
+		if removable[around(p, on)] {
 			r.at[int(p.Y)*r.f.W+int(p.X)] = 0
+		}
+	}
+	gone := map[int]bool{}
+	for _, p := range order {
+		i := int(p.Y)*r.f.W + int(p.X)
+		if on(i) && stepped[around(p, on)] && around(p, func(i int) bool { return gone[i] }) == 0 {
+			r.at[i], gone[i] = 0, true
+		}
+	}
+}
+
+// The centreline of a bar runs its whole length at every slant: near 45 degrees
+// it comes in steps, whose ends must not be eaten one after the other.
+func TestCentrelinesOfSlantingBarsAreWhole(t *testing.T) {
+	const side, half = 120, 46
+	for _, degrees := range []float64{0, 30, 44, 44.3, 44.5, 44.7, 45, 45.4, 46, 70} {
+		sin, cos := math.Sincos(degrees * math.Pi / 180)
+		for _, width := range []float64{2.5, 4, 7.3, 12} {
+			for _, shift := range []float64{0, 0.1, 0.3, 0.5, 0.7} {
+				label := make([]uint8, side*side)
+				for i := range label {
+					x, y := float64(i%side)+0.5-side/2-shift, float64(i/side)+0.5-side/2-shift
+					if math.Abs(x*cos+y*sin) < half && math.Abs(y*cos-x*sin) < width/2 {
+						label[i] = 1
+					}
+				}
+				var along [2*half + 1]bool
+				for _, p := range Ridge(label, Connect(label, side, side, new([256]bool)), new([256]bool)) {
+					if p.Label == 1 {
+						x, y := float64(p.X)+0.5-side/2-shift, float64(p.Y)+0.5-side/2-shift
+						k := int(x*cos + y*sin + half)
+						along[k], along[k+1] = true, true // a step of a slanting line is longer than a pixel
+					}
+				}
+				for k := 10; k < 2*half-10; k++ {
+					require.True(t, along[k], "%.1f degrees, %.1f px, shifted %.1f: none at %d", degrees, width, shift, k)
+				}
+			}
 		}
 	}
 }
