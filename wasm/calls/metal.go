@@ -77,6 +77,11 @@ func (u *subject) findings(k *struck, back *fastener.Advice, p reduce.Progress) 
 	}
 	all = append(all, shape...)
 	worstFirst(all)
+	for i := range all {
+		if all[i].Path == nil {
+			all[i].Path = []float32{} // a list on the wire, even when empty
+		}
+	}
 	return all, nil
 }
 
