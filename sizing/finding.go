@@ -69,7 +69,8 @@ const (
 	// SmallLettering is a row of small parts of like height, lower than
 	// Limits.Lettering (metal in enamel) or Limits.LetteringSunk (enamel in
 	// metal). Thinnest and Typical are the height of its capitals, Count the
-	// parts, Length the row's; Path is its base line.
+	// parts, Length the row's; Path is its base line. It is also one capital that
+	// the person marked: then Path is the mark, and Length its height.
 	SmallLettering Kind = "small-lettering"
 	// SmallCutOut is a hole through the pin in which no disc of Limits.CutOut fits.
 	SmallCutOut Kind = "small-cut-out"

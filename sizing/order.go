@@ -70,22 +70,24 @@ type PostCount int
 // Design is one die: a drawing with its revisions, the flat drawing made of
 // it, and everything that is the same for all its versions.
 type Design struct {
-	ID        string        `json:"id"`
-	Name      string        `json:"name"`
-	Drawings  []DrawingRef  `json:"drawings"` // the one on the sheet last
-	Colours   int           `json:"colours"`  // enamels asked for, 1..12
-	Edits     []reduce.Edit `json:"edits"`
-	Recipes   []Recipe      `json:"recipes"`
-	Parts     Parts         `json:"parts,omitempty,omitzero"`
-	Size      Size          `json:"size"`
-	Making    Making        `json:"making"`
-	Fill      Fill          `json:"fill"`
-	Limits    Limits        `json:"limits"`
-	Base      BaseMetal     `json:"base"`
-	Thickness unit.MM       `json:"thickness"`
-	Posts     PostCount     `json:"posts"`
-	Back      Back          `json:"back,omitempty"`
-	Versions  []Version     `json:"versions"`
+	ID       string        `json:"id"`
+	Name     string        `json:"name"`
+	Drawings []DrawingRef  `json:"drawings"` // the one on the sheet last
+	Colours  int           `json:"colours"`  // enamels asked for, 1..12
+	Edits    []reduce.Edit `json:"edits"`
+	Recipes  []Recipe      `json:"recipes"`
+	// Lettering is the capitals that the person marked, to be told how they hold.
+	Lettering []LetterMark `json:"lettering,omitempty"`
+	Parts     Parts        `json:"parts,omitempty,omitzero"`
+	Size      Size         `json:"size"`
+	Making    Making       `json:"making"`
+	Fill      Fill         `json:"fill"`
+	Limits    Limits       `json:"limits"`
+	Base      BaseMetal    `json:"base"`
+	Thickness unit.MM      `json:"thickness"`
+	Posts     PostCount    `json:"posts"`
+	Back      Back         `json:"back,omitempty"`
+	Versions  []Version    `json:"versions"`
 }
 
 // Version is one way to colour and plate a design.

@@ -25,10 +25,11 @@ type DrawingRef struct {
 // SetOn is everything of a design that speaks of places and flats of one
 // drawing.
 type SetOn struct {
-	Colours  int           `json:"colours"`
-	Edits    []reduce.Edit `json:"edits"`
-	Recipes  []Recipe      `json:"recipes"`
-	Versions []VersionSet  `json:"versions"`
+	Colours   int           `json:"colours"`
+	Edits     []reduce.Edit `json:"edits"`
+	Recipes   []Recipe      `json:"recipes"`
+	Lettering []LetterMark  `json:"lettering,omitempty"`
+	Versions  []VersionSet  `json:"versions"`
 }
 
 // VersionSet is the colours of one version.
@@ -39,7 +40,7 @@ type VersionSet struct {
 
 // SetNow is what is set on the drawing that is on the sheet.
 func (d *Design) SetNow() *SetOn {
-	s := &SetOn{Colours: d.Colours, Edits: d.Edits, Recipes: d.Recipes, Versions: []VersionSet{}}
+	s := &SetOn{Colours: d.Colours, Edits: d.Edits, Recipes: d.Recipes, Lettering: d.Lettering, Versions: []VersionSet{}}
 	for _, v := range d.Versions {
 		s.Versions = append(s.Versions, VersionSet{v.ID, v.Colours})
 	}

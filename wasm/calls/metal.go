@@ -34,7 +34,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	holds := drawn.HoldsFrom(u.base.box, size.By, limits)
+	holds := u.holdsFrom(drawn, limits)
 	sizes, err := u.shapeHolds(limits, job.Progress)
 	if err != nil {
 		return Reply{}, err
@@ -46,7 +46,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		Flats: recoloured(flatsOf(u.base), u.version), W: k.badge.Width(), H: k.badge.Height(),
 		Longest: k.badge.Longest(), Mean: k.badge.Mean(), Scale: k.badge.Scale, Outline: k.badge.Outline,
 		Shown:    measuresOf(k.badge),
-		Findings: findings, HoldsFrom: holds, Back: back, Places: fromBehind(back.Posts, k.badge),
+		Findings: findings, Lettering: u.lettered(k), HoldsFrom: holds, Back: back, Places: fromBehind(back.Posts, k.badge),
 		Fixings: u.fixings(k.badge.Scale, back.Chosen), Cautions: u.cautions(k.badge.Scale, findings),
 	}
 	if holds > size.MM {
@@ -70,6 +70,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 // are numbered; it is a list on the wire, even when empty.
 func (u *subject) findings(k *struck, back *fastener.Advice, p reduce.Progress) ([]sizing.Finding, error) {
 	all := append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, u.design.Limits)...)
+	all = append(all, u.markedSpots(k, all)...)
 	all = append(all, back.Findings(k.badge.Scale, k.badge.Outline)...)
 	shape, err := u.outlineSpots(k, p)
 	if err != nil {

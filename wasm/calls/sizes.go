@@ -73,7 +73,7 @@ func makings(d *sizing.Design) []wire.SizesFor {
 // sizesFor finds the sizes of one making.
 func (u *subject) sizesFor(r wire.SizesFor, p reduce.Progress) (wire.SizesFor, error) {
 	m, by := u.base.measured, u.design.Size.By
-	holds := m.HoldsFrom(u.base.box, by, r.Limits)
+	holds := u.holdsFrom(m, r.Limits)
 	shape, err := u.shapeHolds(r.Limits, p)
 	if err != nil {
 		return r, err

@@ -254,6 +254,8 @@ type Check struct {
 	Scale    unit.PxPerMM     `json:"scale"`   // working px per mm
 	Outline  [4]float64       `json:"outline"` // box of the silhouette, working px
 	Findings []sizing.Finding `json:"findings"`
+	// Lettering says how each marked capital holds, in the design's order.
+	Lettering []sizing.Lettered `json:"lettering,omitempty"`
 	// Proposal is metal that was not drawn and that waits for a yes; absent when
 	// there is none.
 	Proposal *Proposal `json:"proposal,omitempty"`

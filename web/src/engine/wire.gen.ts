@@ -91,6 +91,14 @@ export interface Recipe {
   proposed?: boolean;
 }
 
+/** LetterMark is a capital that the person marked along its stem: its foot and its head, in shares (0..1) of the drawing's width and height. */
+export interface LetterMark {
+  x0: number;
+  y0: number;
+  x1: number;
+  y1: number;
+}
+
 /** Finish is what sets a fill or a metal face apart from the plain one. */
 export type Finish = "" | "glitter" | "pearl" | "translucent" | "glow" | "sandblasted" | "textured";
 
@@ -117,6 +125,7 @@ export interface SetOn {
   colours: number;
   edits: Edit[];
   recipes: Recipe[];
+  lettering?: LetterMark[];
   versions: VersionSet[];
 }
 
@@ -305,6 +314,8 @@ export interface Design {
   colours: number;
   edits: Edit[];
   recipes: Recipe[];
+  /** Lettering is the capitals that the person marked, to be told how they hold. */
+  lettering?: LetterMark[];
   parts?: Parts;
   size: Size;
   making: Making;
@@ -835,6 +846,21 @@ export interface Finding {
   needPx: number;
 }
 
+/** Lies is what most of a mark lies on, which says how the letter is made. */
+export type Lies = "raised" | "sunk" | "printed" | "outside";
+
+/** Lettered is what a mark says at a size. */
+export interface Lettered {
+  mark: LetterMark;
+  lies: Lies;
+  height: MM;
+  /** Least is the height that the maker holds, 0 where none is asked. */
+  least: MM;
+  verdict: Verdict;
+  /** HoldsFrom is the size, by the design's measure, from which it holds: 0 where none is asked, or no size does. */
+  holdsFrom: MM;
+}
+
 /** ProposedLine is one stretch of it, which the recipe of a kind builds. */
 export interface ProposedLine {
   kind: RecipeKind;
@@ -1118,6 +1144,8 @@ export interface Check {
   /** box of the silhouette, working px */
   outline: [number, number, number, number];
   findings: Finding[];
+  /** Lettering says how each marked capital holds, in the design's order. */
+  lettering?: Lettered[];
   /** Proposal is metal that was not drawn and that waits for a yes; absent when there is none. */
   proposal?: Proposal;
   /** Next is what happens with one enamel fewer; absent when none can go. */
