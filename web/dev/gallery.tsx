@@ -1,5 +1,5 @@
 // Every panel alone with canned answers: gallery.html?panel=metal&theme=dark,
-// ?panel=sheet or ?panel=line for the whole page. Without a panel all are shown.
+// ?panel=sheet, ?panel=line or ?panel=capital for the whole page. Without a panel all are shown.
 import { render } from 'preact';
 import type { ComponentChildren } from 'preact';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
@@ -25,7 +25,7 @@ import { OfferList } from '../src/widgets/OfferList';
 import { MakerList } from '../src/widgets/MakerList';
 import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED, TRUE_SIZE } from './canned/answers';
 import { MAKER } from './canned/codes';
-import { DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
+import { CAPITAL_DRAFT, CAPITALS, DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
 import { FOUND, MENDED, NO_OFFERS, OFFERS, REPAIRS } from './canned/repairs';
@@ -38,8 +38,8 @@ const PANELS: Record<string, () => ComponentChildren> = {
   drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" onRevise={idle} onGround={idle} marking={false} onMark={idle} onBack={idle} revisions={REVISIONS} />,
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
-    <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES, ...REPAIRS] }} platings={HELLO.platings} plating="gold" check={CHECK} repairs={repairAll()} onPlating={idle} onMaking={idle} onFill={idle}
-      onLimits={idle} onUsualLimits={idle} onRecipes={idle} onLine={idle} onPoint={idle} onFinding={idle} />
+    <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES, ...REPAIRS], lettering: CAPITALS.map((c) => c.mark) }} platings={HELLO.platings} plating="gold" check={{ ...CHECK, lettering: CAPITALS }} repairs={repairAll()} onPlating={idle} onMaking={idle} onFill={idle}
+      onLimits={idle} onUsualLimits={idle} onRecipes={idle} onLine={idle} onPoint={idle} onMarks={idle} onLetter={idle} onFinding={idle} />
   ),
   sizes: () => (
     <SizesPanel sizes={SIZES} size={DESIGN.size} limits={DESIGN.limits} thought={THOUGHT} answer={THOUGHT_ROW && { thought: THOUGHT, row: THOUGHT_ROW }}
@@ -58,6 +58,10 @@ const PANELS: Record<string, () => ComponentChildren> = {
     s.spot.value = { kind: 'line', x: 0, y: 0, draft: DRAFT };
     return wholePage();
   },
+  capital: () => {
+    s.spot.value = { kind: 'line', x: 0, y: 0, draft: CAPITAL_DRAFT };
+    return wholePage();
+  },
 };
 
 function repairAll() {
@@ -68,7 +72,7 @@ function repairAll() {
 }
 
 /** These show the whole page. */
-const WHOLE = ['sheet', 'line'];
+const WHOLE = ['sheet', 'line', 'capital'];
 
 const areaActs = { onFill: idle, onRole: idle, onSplit: idle, onClose: idle, onLine: idle };
 const colours = { ...FILLS, starting: HELLO.starting };

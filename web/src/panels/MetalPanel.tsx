@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Check, Design, Limits, Plating, Recipe } from '../engine/wire.gen';
+import type { Check, Design, LetterMark, Limits, Plating, Recipe } from '../engine/wire.gen';
 import { withBuilt } from '../state/hands';
 import type { LineDraft } from '../state/line';
 import { typed } from '../state/typed';
@@ -11,6 +11,7 @@ import { kindWords, measuredWords } from '../words/findings';
 import { mm } from '../words/length';
 import { metalSays, VERDICT } from '../words/words';
 import { HandLines } from './HandLines';
+import { Lettering } from './Lettering';
 import { RepairList } from './RepairList';
 import { SaveCurves } from './SaveCurves';
 import { SaveMarks } from './SaveMarks';
@@ -29,10 +30,13 @@ export interface MetalProps {
   onLimits: (change: Partial<Limits>) => void;
   onUsualLimits: () => void;
   onRecipes: (change: (all: readonly Recipe[]) => Recipe[], what: string) => void;
-  /** Begins a line by hand. */
+  /** Begins a line by hand, or the mark of a capital. */
   onLine: (kind: LineDraft['kind']) => void;
   /** Which recipe is pointed at, to be shown on the pin. */
   onPoint: (index: number | undefined) => void;
+  /** Changes the marked capitals, and shows one of them on the pin. */
+  onMarks: (change: (all: readonly LetterMark[]) => LetterMark[], what: string) => void;
+  onLetter: (mark: LetterMark | undefined) => void;
   onFinding: (index: number) => void;
 }
 
@@ -69,6 +73,7 @@ export function MetalPanel(p: MetalProps) {
       />
       <Recipes recipes={p.design.recipes} onRecipes={p.onRecipes} />
       <HandLines recipes={p.design.recipes} onRecipes={p.onRecipes} onLine={p.onLine} onPoint={p.onPoint} />
+      <Lettering marks={p.design.lettering ?? []} told={p.check?.lettering ?? []} onMark={() => p.onLine('capital')} onMarks={p.onMarks} onPoint={p.onLetter} />
       <RepairList recipes={p.design.recipes} onRecipes={p.onRecipes} onPoint={p.onPoint} />
       <SaveCurves />
       <LimitsTable limits={p.design.limits} onLimits={p.onLimits} onUsual={p.onUsualLimits} />

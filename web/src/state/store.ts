@@ -2,7 +2,7 @@
 // so that an old picture never wears a new label.
 import { batch, computed, signal } from '@preact/signals';
 import type { EngineState } from '../engine/client';
-import type { Buys, Check, Gap, Hello, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
+import type { Buys, Check, Gap, Hello, LetterMark, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
 import { withColourList } from './colouring';
 import { begin, redo, replace, undo, type History } from './history';
 import type { Under } from './hands';
@@ -75,6 +75,8 @@ export const marking = signal<'next' | 'changed' | undefined>(undefined);
 export const spot = signal<Spot | undefined>(undefined);
 /** Which recipe is pointed at in the list of lines made by hand. */
 export const pointed = signal<number | undefined>(undefined);
+/** Which marked capital is pointed at in their list. */
+export const pointedLetter = signal<LetterMark | undefined>(undefined);
 export const said = signal('');
 
 export const asked = computed(() => dragged.value ?? history.value?.now);

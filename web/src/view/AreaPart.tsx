@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { Flat, Gap, RGB8, Role } from '../engine/wire.gen';
 import type { Under } from '../state/hands';
-import type { LineDraft } from '../state/line';
+import type { LineKind } from '../state/line';
 import { Choice } from '../widgets/basic';
 import { gapSays } from '../words/hands';
 import { mm } from '../words/length';
@@ -16,7 +16,7 @@ export interface AreaActs {
   onRole: (role: Role, side: boolean) => void;
   onSplit: (side: boolean) => void;
   onClose: () => void;
-  onLine: (kind: LineDraft['kind']) => void;
+  onLine: (kind: LineKind) => void;
 }
 
 interface Props extends Colours, AreaActs {

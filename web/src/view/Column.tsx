@@ -89,6 +89,8 @@ export function Column() {
             onRecipes={(change, what) => now((q) => ({ recipes: change(q.recipes) }), what)}
             onLine={(kind) => { s.turned.value = false; s.spot.value = { kind: 'line', x: 0, y: 0, draft: begun(kind) }; }}
             onPoint={(index) => (s.pointed.value = index)}
+            onMarks={(change, what) => now((q) => ({ lettering: change(q.lettering ?? []) }), what)}
+            onLetter={(mark) => (s.pointedLetter.value = mark)}
             onFinding={(index) => { s.turned.value = false; s.spot.value = { kind: 'finding', index, ...CENTRE }; toSheet(); }}
           />
           <Sizes />

@@ -1,10 +1,10 @@
-import type { LineDraft } from '../state/line';
+import type { LineKind } from '../state/line';
 import { LINE_WORDS } from '../words/hands';
 
 interface Props {
   /** On metal there is something to erase. */
   metal: boolean;
-  onLine: (kind: LineDraft['kind']) => void;
+  onLine: (kind: LineKind) => void;
 }
 
 /** Ways from a card into drawing a line by hand. */

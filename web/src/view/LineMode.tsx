@@ -1,10 +1,10 @@
-// Drawing or erasing a stretch of line: taps set its points; arrow keys move a
-// mark, and Enter sets a point there.
+// Drawing or erasing a stretch of line, or marking a capital: taps set its points;
+// arrow keys move a mark, and Enter sets a point there.
 import { useRef } from 'preact/hooks';
 import type { Check } from '../engine/wire.gen';
-import { turnedTo, withoutLast, withPoint, type LineDraft } from '../state/line';
+import { lastWanted, turnedTo, withoutLast, withPoint, type LineDraft } from '../state/line';
 import type { Outcome } from '../state/typed';
-import { LINE_WORDS, markSays } from '../words/hands';
+import { draftWords, markSays } from '../words/hands';
 import { plural } from '../words/words';
 import type { Layout } from './layout';
 import { LineBar } from './LineBar';
@@ -30,6 +30,9 @@ export interface LineModeProps {
 /** A tap this near the last point ends the line, px: by key, mouse, finger. */
 const SAME = { key: 1, mouse: 5, finger: 14 } as const;
 
+/** A capital may be hardly higher than that on the sheet: only its own foot is no head, px. */
+const SAME_FOOT = 3;
+
 export function LineMode(p: LineModeProps) {
   const { draft, check, layout: { map }, room } = p;
   const on = { map, raster: check.flats };
@@ -42,25 +45,26 @@ export function LineMode(p: LineModeProps) {
   };
   const tap = (at: Point, near: number) => {
     const end = points.at(-1);
-    if (end && Math.hypot(at.x - end.x, at.y - end.y) <= near) {
+    if (end && Math.hypot(at.x - end.x, at.y - end.y) <= (draft.kind === 'capital' ? Math.min(near, SAME_FOOT) : near)) {
       if (points.length > 1) void done();
       return;
     }
     const w = map.toWork(at.x, at.y);
     p.onDraft((d) => withPoint(d, [w.x / check.flats.w, w.y / check.flats.h]));
+    if (lastWanted(draft)) p.onDone();
   };
   const undo = () => p.onDraft(withoutLast);
   const layer = useLineKeys({ onUndo: undo, onCancel: p.onCancel });
   return (
-    <div class="line-mode" role="group" aria-label={LINE_WORDS[draft.kind].act}>
+    <div class="line-mode" role="group" aria-label={draftWords(draft.kind).act}>
       <svg class="overlay" width={room.w} height={room.h} aria-hidden="true">
-        <HandLine {...on} line={draft} width={pxWide(draft, p.thinnest, check, map)} />
+        {draft.kind === 'capital' ? null : <HandLine {...on} line={{ kind: draft.kind, points: draft.points }} width={pxWide(draft, p.thinnest, check, map)} />}
         {mark ? <Band from={points.at(-1)} to={mark} /> : null}
         {points.map((at, i) => <circle key={i} class={i + 1 < points.length ? 'line-point' : 'line-point last'} cx={at.x} cy={at.y} r={i + 1 < points.length ? 3.5 : 6} />)}
         {mark ? <Crosshair at={mark} /> : null}
       </svg>
       <div
-        ref={layer} class="line-touch" tabIndex={0} role="application" aria-label={LAYER_SAYS}
+        ref={layer} class="line-touch" tabIndex={0} role="application" aria-label={LAYER_SAYS[draft.kind === 'capital' ? 'capital' : 'line']}
         onKeyDown={(e) => {
           if (onKey(e) || e.key !== 'Enter' || !mark || e.repeat) return;
           e.preventDefault();
@@ -82,7 +86,11 @@ export function LineMode(p: LineModeProps) {
   );
 }
 
-const LAYER_SAYS = 'The pin. The arrow keys move the mark, with Shift in small steps. Enter sets a point; Enter at the last point ends the line.';
+const KEYS = 'The pin. The arrow keys move the mark, with Shift in small steps.';
+const LAYER_SAYS = {
+  line: `${KEYS} Enter sets a point; Enter at the last point ends the line.`,
+  capital: `${KEYS} Enter sets the foot of a capital, and then its head.`,
+};
 
 function placeOf(e: PointerEvent): Point {
   const r = e.currentTarget instanceof Element ? e.currentTarget.getBoundingClientRect() : { x: 0, y: 0 };

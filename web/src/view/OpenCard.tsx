@@ -1,6 +1,6 @@
 // Background behind a line that does not close: it is filled once the gap is.
 import type { Gap, RGB8 } from '../engine/wire.gen';
-import type { LineDraft } from '../state/line';
+import type { LineKind } from '../state/line';
 import { gapSays } from '../words/hands';
 import { LineButtons } from './LineButtons';
 import { Swatches, type Colours } from './Swatches';
@@ -8,7 +8,7 @@ import { Swatches, type Colours } from './Swatches';
 interface Props extends Colours {
   gap: Gap;
   onFill: (rgb: RGB8, name: string) => void;
-  onLine: (kind: LineDraft['kind']) => void;
+  onLine: (kind: LineKind) => void;
 }
 
 export function OpenCard({ gap, onFill, onLine, ...colours }: Props) {

@@ -4,7 +4,8 @@ import { setPictureSide, touch } from '../state/ask';
 import { openBefore } from '../state/before';
 import { bounds } from '../state/bounds';
 import { underOf, withRecipe } from '../state/hands';
-import { recipeOf, type LineDraft } from '../state/line';
+import { withMark } from '../state/lettering';
+import { markOf, recipeOf, type LineDraft } from '../state/line';
 import { liveBack } from '../state/posts';
 import { designOf, withDesign } from '../state/project';
 import { perMM, trueSize } from '../state/screen';
@@ -12,7 +13,7 @@ import * as s from '../state/store';
 import { codeOf, FlatButton } from './Callouts';
 import { go } from './go';
 import { openDemo, openFirst, pasteNow } from './doors';
-import { LINE_WORDS } from '../words/hands';
+import { draftWords } from '../words/hands';
 import { HeadNotes } from './HeadNotes';
 import { layOut, NARROW } from './layout';
 import { LineMode } from './LineMode';
@@ -87,10 +88,12 @@ function changeLine(change: (d: LineDraft) => LineDraft): void {
 
 function endLine(): void {
   const spot = s.spot.peek();
-  const recipe = spot?.kind === 'line' ? recipeOf(spot.draft) : undefined;
-  if (!recipe || spot?.kind !== 'line') return;
+  if (spot?.kind !== 'line') return;
+  const { draft } = spot;
+  const [recipe, mark] = [recipeOf(draft), markOf(draft)];
+  if (!recipe && !mark) return;
   s.spot.value = undefined;
-  s.change((p) => withRecipe(p, recipe, s.at.value), LINE_WORDS[spot.draft.kind].did);
+  s.change((p) => (recipe ? withRecipe(p, recipe, s.at.value) : mark ? withMark(p, mark, s.at.value) : p), draftWords(draft.kind).did);
 }
 
 /** The gap at the spot that was touched. */
@@ -119,7 +122,7 @@ export function Sheet() {
           room={room} check={check} front={s.front.value} back={s.back.value} hung={liveBack()} brought={s.brought.value} marked={marked.value}
           turned={s.turned.value} holding={s.holding.value} layout={layout} factor={factor.value}
           lining={spot?.kind === 'line'} gap={gap.value} pointed={s.shownDesign.value?.recipes[s.pointed.value ?? -1]} thinnest={thinnest}
-          spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}
+          letter={s.shownDesign.value?.lettering?.find((m) => m === s.pointedLetter.value)} spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}
           plating={s.plating.value} twin={twin + TWIN_FOOT}
           onSide={setPictureSide}
           onTouch={(x, y, at) => void touched(x, y, at)}

@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { Check, Edit, Flat, Gap } from '../engine/wire.gen';
 import { colourOf, withFinish, withHandEdit } from '../state/colouring';
 import { countFor, drawnIn, fillOf, lineAcross, moreByEdit, moreEnamels, piecesOf, roomForMore, splitOf, withArea, withRecipe, type Seen, type Under, type Wish } from '../state/hands';
-import { begun, type LineDraft } from '../state/line';
+import { begun, type LineKind } from '../state/line';
 import { drawingOf, withDesign, withSize } from '../state/project';
 import * as s from '../state/store';
 import { FinishChoice } from '../widgets/FinishChoice';
@@ -186,7 +186,7 @@ function act(seen: Seen, edit: Edit, more: number, closing: Gap | undefined, wha
   close();
 }
 
-function startLine(kind: LineDraft['kind'], under: Under): void {
+function startLine(kind: LineKind, under: Under): void {
   s.spot.value = { kind: 'line', x: 0, y: 0, draft: begun(kind, [under.x, under.y], under.width) };
 }
 

@@ -1,6 +1,6 @@
 // The pin in the middle of the sheet, with everything that stands round it.
 import { useEffect } from 'preact/hooks';
-import type { Check, Gap, Hung, Plating, Recipe } from '../engine/wire.gen';
+import type { Check, Gap, Hung, LetterMark, Plating, Recipe } from '../engine/wire.gen';
 import type { Drawn, Spot } from '../state/store';
 import { BackFace } from './BackFace';
 import { CalloutLabels, layCallouts, Leaders } from './Callouts';
@@ -8,6 +8,7 @@ import { Canvas } from '../widgets/Canvas';
 import { Dimensions, type Side } from './Dimensions';
 import { Flags, SpotLines } from './Flags';
 import { MARGIN, NARROW, type Layout } from './layout';
+import { LetterSpan } from './LetterSpan';
 import { Crosshair, GapMark, GapWords, HandLine, ProposedLines, pxWide } from './Marks';
 import type { Box, Mapping, Point } from './place';
 import { stepsOf } from './useMark';
@@ -38,6 +39,8 @@ export interface StageProps {
   /** A line made by hand that is pointed at elsewhere, and how thin one can be, mm. */
   pointed: Recipe | undefined;
   thinnest: number;
+  /** A marked capital that is pointed at elsewhere. */
+  letter: LetterMark | undefined;
   spot: Spot | undefined;
   name: string;
   plating: Plating | undefined;
@@ -118,6 +121,7 @@ function Around(p: StageProps & { check: Check; map: Mapping; mark: Point | unde
         <SpotLines findings={check.findings} map={map} picked={picked} />
         {check.proposal ? <ProposedLines lines={check.proposal.lines} map={map} /> : null}
         {p.pointed ? <HandLine line={p.pointed} map={map} raster={check.flats} width={pxWide(p.pointed, p.thinnest, check, map)} /> : null}
+        {p.letter ? <LetterSpan mark={p.letter} map={map} raster={check.flats} /> : null}
         {gap ? <GapMark {...gap} /> : null}
         {p.mark ? <Crosshair at={p.mark} /> : null}
       </svg>

@@ -148,7 +148,7 @@ export function factsWords(f: Finding): string {
     case 'fades-out':
       return `${mm(f.length)} long, ${mm(f.typical, 2)} wide for the most part; ${error}.`;
     case 'small-lettering':
-      return `The row is ${mm(f.length)} long; ${error}.`;
+      return f.count > 1 ? `The row is ${mm(f.length)} long; ${error}.` : `A capital you marked, from foot to head; ${error}.`;
     case 'small-area':
     case 'pinhole':
     case 'metal-island':

@@ -1,7 +1,8 @@
 // Sentences about what is done by hand.
 import type { Gap, Recipe, Role } from '../engine/wire.gen';
-import type { LineDraft } from '../state/line';
+import type { LineDraft, LineKind } from '../state/line';
 import { mm } from './length';
+import { MARKING } from './lettering';
 import { both, ROLE_WORDS } from './words';
 
 export const THINNEST = 'thinnest';
@@ -27,8 +28,13 @@ export const LINE_WORDS = {
   'erase-line': { act: 'Erase a line', short: 'erase', from: 'Erase line from here', did: 'Erased a stretch of line', one: 'Erased stretch', how: 'Metal goes; tap the last point again to end' },
 } as const;
 
-export function handName(kind: LineDraft['kind'], n: number): string {
+export function handName(kind: LineKind, n: number): string {
   return `${LINE_WORDS[kind].one} ${n}`;
+}
+
+/** What is being done on the pin, and how. */
+export function draftWords(kind: LineDraft['kind']): { act: string; how: string; did: string } {
+  return kind === 'capital' ? MARKING : LINE_WORDS[kind];
 }
 
 /** Where the mark stands on the pin, for those who do not see it. */
