@@ -25,8 +25,11 @@ const (
 	// its longer side: paper must still be known as paper.
 	closerRoom = 0.12
 	// closerGain is how many times as many pixels along a side a closer look
-	// must bring to be worth decoding a file again.
+	// must bring to be worth decoding a file again, and heavyGain that for a file
+	// of more than heavyFile pixels, which takes about a second to decode.
 	closerGain = 1.5
+	heavyGain  = 2
+	heavyFile  = 12_000_000
 )
 
 // Closer returns the part of the file that holds all that is drawn, and some
@@ -45,7 +48,11 @@ func (d *Drawing) Closer(g *Ground, finest int) (part Part, ok bool) {
 		max(0, float64(x0)-room) / w, max(0, float64(y0)-room) / h,
 		min(w, float64(x1)+room) / w, min(h, float64(y1)+room) / h,
 	}
-	return part, gainOf(part, d.W, d.H, finest) >= closerGain
+	least := closerGain
+	if d.FileW*d.FileH > heavyFile {
+		least = heavyGain
+	}
+	return part, gainOf(part, d.W, d.H, finest) >= least
 }
 
 // gainOf is how many times as many pixels along a side a part gets that is

@@ -33,6 +33,11 @@ func TestASmallDrawingOnALargeCanvasIsLookedAtCloser(t *testing.T) {
 
 	_, ok = d.Closer(g, 900)
 	assert.False(t, ok, "the file has little more to show")
+	_, ok = d.Closer(g, 1400)
+	assert.True(t, ok)
+	d.FileW = 5000
+	_, ok = d.Closer(g, 1400)
+	assert.False(t, ok, "a heavy file has to show more")
 	d, g = onCanvas(t, 800, 600, 400, 300, 290)
 	_, ok = d.Closer(g, 900)
 	assert.False(t, ok, "the drawing fills its canvas")
