@@ -1,6 +1,11 @@
 package sizing
 
-import "badgewright/sizing/unit"
+import (
+	"slices"
+	"strings"
+
+	"badgewright/sizing/unit"
+)
 
 // Range is what a figure may be, least and most: the two differ where
 // something it hangs on is not known better.
@@ -133,4 +138,9 @@ type Stamp struct {
 	Lines  []string `json:"lines"`
 	Height unit.MM  `json:"height"` // of capitals; 0 for as large as there is room, up to a usual height
 	Raised bool     `json:"raised"` // raised metal, else cut in
+}
+
+// Asked says whether there is anything to strike; s may be nil.
+func (s *Stamp) Asked() bool {
+	return s != nil && slices.ContainsFunc(s.Lines, func(l string) bool { return strings.TrimSpace(l) != "" })
 }

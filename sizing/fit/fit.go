@@ -19,6 +19,7 @@ func Item(d *sizing.Design, v *sizing.Version, b *sizing.Badge, posts int) run.I
 		Design: d.Name, Version: v.Name, NewDie: true,
 		Longest: b.Longest(), Mean: b.Mean(),
 		Fill: d.Fill, Posts: posts, Quantity: v.Quantity,
+		Stamped: d.Back.Stamp.Asked(),
 	}
 	count(&item, v, b.Sep.Flats)
 	return item

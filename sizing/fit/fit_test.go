@@ -52,6 +52,10 @@ func TestItemCountsEnamelsOnly(t *testing.T) {
 	assert.Equal(t, 2, i.Posts)
 	assert.InDelta(t, 30, float64(i.Longest), 1e-9)
 	assert.InDelta(t, 25, float64(i.Mean), 1e-9)
+	assert.False(t, i.Stamped)
+	stamp := func(lines ...string) sizing.Back { return sizing.Back{Stamp: &sizing.Stamp{Lines: lines}} }
+	assert.True(t, Item(&sizing.Design{Back: stamp("", "SKERRY")}, &sizing.Version{}, b, 1).Stamped)
+	assert.False(t, Item(&sizing.Design{Back: stamp(" ", "")}, &sizing.Version{}, b, 1).Stamped, "nothing is said")
 }
 
 func TestBuysTellsWhatEachStepCostsAndBrings(t *testing.T) {

@@ -32,6 +32,7 @@ func Default() PriceList {
 		Printed:     Charge{Rate: money("0.08"), By: PerPiece},
 		PrintSetUp:  money("18.00"),
 		SecondPost:  money("0.09"),
+		BackStamp:   money("15.00"),
 		Shipping:    money("32.00"),
 		Minimum:     25,
 	}

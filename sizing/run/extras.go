@@ -10,13 +10,16 @@ import (
 	"badgewright/sizing"
 )
 
-// extras are the charges that few orders have: fills set apart, and colours
-// printed on top. What is ordered is listed even where it is free.
+// extras are the charges that few orders have: fills set apart, a stamp on the
+// back, and colours printed on top. What is ordered is listed even where it is free.
 func (l PriceList) extras(it Item, price decimal.Decimal) []Line {
 	var lines []Line
 	times := func(each decimal.Decimal, n int) decimal.Decimal { return each.Mul(decimal.NewFromInt(int64(n))) }
 	if fancy := it.fancies(); len(fancy) > 0 {
 		lines = append(lines, l.charge(KeyFancy, fancyFills(fancy), it.Quantity, times(l.Fancy.on(price), len(fancy))))
+	}
+	if it.Stamped && it.NewDie {
+		lines = append(lines, l.charge(KeyStamp, "Stamp on the back, once", 1, l.BackStamp))
 	}
 	if it.Printed == 0 {
 		return lines

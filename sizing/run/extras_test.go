@@ -86,6 +86,28 @@ func TestWhatIsNotChargedTwiceOrAtAll(t *testing.T) {
 	assert.ErrorContains(t, err, "fewer than no colours")
 }
 
+// A stamp on the back is cut with the die: paid once and not on a reorder
+// (common practice, no published source), and listed where it is free.
+func TestAStampOnTheBackIsPaidOnce(t *testing.T) {
+	it := item(100)
+	it.Stamped = true
+	q, err := Price(Default(), []Item{it})
+	require.NoError(t, err)
+	assert.Equal(t, "Stamp on the back, once |  | EUR 15.00", listed(q, KeyStamp))
+	plain, err := Price(Default(), []Item{item(100)})
+	require.NoError(t, err)
+	assert.Equal(t, "15", q.Total.Sub(plain.Total).String())
+	assert.Empty(t, listed(plain, KeyStamp))
+	it.NewDie = false
+	again, err := Price(Default(), []Item{it})
+	require.NoError(t, err)
+	assert.Empty(t, listed(again, KeyStamp))
+	it.NewDie = true
+	free, err := Price(tiers(t), []Item{it})
+	require.NoError(t, err)
+	assert.Contains(t, listed(free, KeyStamp), "USD 0.00")
+}
+
 func TestChoicesOfFillAndPrint(t *testing.T) {
 	it := item(100)
 	it.Printed, it.Enamels = 1, 2

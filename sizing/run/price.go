@@ -25,6 +25,8 @@ type Item struct {
 	Fancy   []sizing.Finish `json:"fancy"`
 	Printed int             `json:"printed"`
 	Posts   int             `json:"posts"`
+	// Stamped says that the back bears lettering or a mark.
+	Stamped bool `json:"stamped"`
 	// Quantity picks the quantity break, version by version.
 	Quantity int `json:"quantity"`
 }
@@ -39,6 +41,7 @@ const (
 	KeyPrinted    = "printed"
 	KeyPrintSetUp = "print set-up"
 	KeyPost       = "post"
+	KeyStamp      = "back stamp"
 	KeyShipping   = "shipping"
 )
 

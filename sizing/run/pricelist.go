@@ -52,6 +52,7 @@ type PriceList struct {
 	Printed     Charge          `json:"printed"`     // each colour printed on top
 	PrintSetUp  decimal.Decimal `json:"printSetUp"`  // once a design, each colour printed on top
 	SecondPost  decimal.Decimal `json:"secondPost"`  // a piece
+	BackStamp   decimal.Decimal `json:"backStamp"`   // once a design, lettering or a mark on the back
 	Shipping    decimal.Decimal `json:"shipping"`    // once an order
 	Minimum     int             `json:"minimum"`     // least pieces a design
 }

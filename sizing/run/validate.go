@@ -46,6 +46,7 @@ func (l PriceList) Validate() []CellError {
 	v.charge("printed", l.Printed)
 	v.amount("printSetUp", l.PrintSetUp)
 	v.amount("secondPost", l.SecondPost)
+	v.amount("backStamp", l.BackStamp)
 	v.amount("shipping", l.Shipping)
 	if l.Minimum < 0 || l.Minimum > mostPieces {
 		v.say("minimum", "The least number of pieces runs from 0 to %d, not %d.", mostPieces, l.Minimum)

@@ -26,6 +26,7 @@ func TestBadCellsAreNamed(t *testing.T) {
 		"die":               func(l *PriceList) { l.Die = money("-0.01") },
 		"shipping":          func(l *PriceList) { l.Shipping = money("3200000000") },
 		"secondPost":        func(l *PriceList) { l.SecondPost = money("-1") },
+		"backStamp":         func(l *PriceList) { l.BackStamp = money("-1") },
 		"sizes":             func(l *PriceList) { l.Sizes = nil; l.Breaks = []Break{{From: 1}} },
 		"sizes[1]":          func(l *PriceList) { l.Sizes[1] = 22 },
 		"sizes[0]":          func(l *PriceList) { l.Sizes[0] = -22 },

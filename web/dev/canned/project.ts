@@ -10,7 +10,7 @@ export const LIST: PriceList = {
     { from: 300, unit: ['1.35', '1.50', '1.70', '2.20'] },
   ],
   included: 4, extraColour: { rate: '0.11', by: 'piece' }, hard: { rate: '20', by: 'percent' },
-  fancy: { rate: '0.07', by: 'piece' }, printed: { rate: '0.1', by: 'piece' }, printSetUp: '20', secondPost: '0.12', shipping: '28', minimum: 50,
+  fancy: { rate: '0.07', by: 'piece' }, printed: { rate: '0.1', by: 'piece' }, printSetUp: '20', secondPost: '0.12', backStamp: '14', shipping: '28', minimum: 50,
 };
 
 export const DESIGN: Design = {

@@ -375,6 +375,8 @@ export interface PriceList {
   printSetUp: string;
   /** a piece */
   secondPost: string;
+  /** once a design, lettering or a mark on the back */
+  backStamp: string;
   /** once an order */
   shipping: string;
   /** least pieces a design */

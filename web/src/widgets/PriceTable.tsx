@@ -38,7 +38,7 @@ export function PriceTable({ list, onList }: Props) {
   );
 }
 
-const rateOf = (list: PriceList, set: Set) => (key: 'die' | 'printSetUp' | 'secondPost' | 'shipping', what: string) => (text: string) =>
+const rateOf = (list: PriceList, set: Set) => (key: 'die' | 'printSetUp' | 'secondPost' | 'backStamp' | 'shipping', what: string) => (text: string) =>
   amount(text, list.currency, (exact) => set(() => ({ [key]: exact }), what));
 
 /** What few orders have. */
@@ -46,9 +46,10 @@ function Further({ list, set }: { list: PriceList; set: Set }) {
   const rate = rateOf(list, set);
   return (
     <details class="more">
-      <summary>Further charges: second post, fancy fills, print</summary>
+      <summary>Further charges: second post, back stamp, fancy fills, print</summary>
       <div class="limit-grid">
         <TextField label="second post, a piece" unit={list.currency} value={list.secondPost} numeric onSet={rate('secondPost', 'Second post')} />
+        <TextField label="stamp on the back, once" unit={list.currency} value={list.backStamp ?? '0'} numeric onSet={rate('backStamp', 'Stamp on the back')} />
         <TextField label="print set-up, each colour, once" unit={list.currency} value={list.printSetUp} numeric onSet={rate('printSetUp', 'Print set-up')} />
         <ChargeField label="each colour printed on top" charge={list.printed} currency={list.currency} onCharge={(c) => set((l) => ({ printed: { ...l.printed, ...c } }), 'Printed colour')} />
         <ChargeField label="each fancy fill" charge={list.fancy} currency={list.currency} onCharge={(c) => set((l) => ({ fancy: { ...l.fancy, ...c } }), 'Fancy fill')} />
