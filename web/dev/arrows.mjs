@@ -22,6 +22,7 @@ const LEVELS = {
   'sizing/run': 3,
   'sizing/caution': 3,
   'sizing/trace': 3,
+  'sizing/days': 3,
   'sizing/fastener': 4,
   'sizing/mend': 4,
   'sizing/proof': 5,
