@@ -36,6 +36,7 @@ dist: build size
 test: lint test-go test-wasm test-unit dist test-page
 	@echo "All tests passed."
 
+test-long: export BADGEWRIGHT_SCREENS := all
 test-long: test smoke fuzz
 	@echo "All long tests passed."
 
@@ -114,9 +115,10 @@ test-unit: $(BUILD)/npm.stamp $(BUILD)/wasm_exec.js
 harness: build
 	@cd $(WEB) && npx vite build -c test/harness/vite.config.ts --logLevel warn
 
+# Two files at a time: a browser waits much.
 test-page: build harness
 	@bash $(WEB)/dev/browsers.sh chromium
-	cd $(WEB) && node --test --test-concurrency=1 --test-reporter=spec test/page/*.test.mjs
+	cd $(WEB) && node --test --test-concurrency=2 --test-reporter=spec test/page/*.test.mjs
 
 smoke: build harness
 	@bash $(WEB)/dev/browsers.sh chromium firefox webkit

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, beforeEach, describe, it } from 'node:test';
-import { at, drawings, servePage } from './house.mjs';
+import { at, drawings, SCREENS, servePage } from './house.mjs';
 import { catchFiles, pxPerMM, savedFile } from './saved.mjs';
 import { ready, sizeOf } from './sheet.mjs';
 
@@ -20,7 +20,6 @@ after(async () => {
 });
 beforeEach(async () => {
   await d.viewport(1280, 900);
-  await d.open(server.address);
   await d.evaluate(() => localStorage.clear());
   await d.open(server.address);
   await ready(d);
@@ -153,20 +152,18 @@ describe('before drawing', () => {
     assert.equal(await d.evaluate(() => document.activeElement?.classList.contains('second')), true);
   });
 
-  for (const scheme of ['light', 'dark']) {
-    it(`fits everybody, ${scheme}`, async () => {
+  for (const { name, w, h, scheme } of SCREENS) {
+    it(`fits everybody on a ${name}, ${scheme}`, async () => {
       await d.scheme(scheme);
-      for (const [w, h] of [[390, 844], [820, 1180], [1440, 900]]) {
-        await d.viewport(w, h);
-        await d.open(server.address);
-        await ready(d);
-        await enter();
-        await drawn(1800, 1800);
-        await d.evaluate(() => document.querySelectorAll('.before details').forEach((e) => { e.open = true; }));
-        assert.deepEqual(await d.unfit(), []);
-        const over = await d.evaluate(() => { const e = document.querySelector('.before-dialog'); return Math.max(e.scrollWidth - e.clientWidth, document.documentElement.scrollWidth - innerWidth); });
-        assert.ok(over <= 0, `${over} px stick out sideways at ${w}`);
-      }
+      await d.viewport(w, h);
+      await d.open(server.address);
+      await ready(d);
+      await enter();
+      await drawn(1800, 1800);
+      await d.evaluate(() => document.querySelectorAll('.before details').forEach((e) => { e.open = true; }));
+      assert.deepEqual(await d.unfit(), []);
+      const over = await d.evaluate(() => { const e = document.querySelector('.before-dialog'); return Math.max(e.scrollWidth - e.clientWidth, document.documentElement.scrollWidth - innerWidth); });
+      assert.ok(over <= 0, `${over} px stick out sideways`);
     });
   }
 });

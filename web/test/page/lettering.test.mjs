@@ -23,7 +23,6 @@ beforeEach(async () => {
   await d.scheme('light');
   await d.viewport(1280, 900);
   await d.open(server.address);
-  await ready(d);
   await bring(d, STEM, 'Stem');
   await section(d, 'metal');
 });

@@ -41,14 +41,19 @@ export const pixel = (d, x, y) => d.evaluate((sx, sy) => {
 /** Enamel is drawn with light on it, so near is enough: no two colours here are nearer than this. */
 const NEAR = 60;
 
-export async function isNear(d, x, y, rgb) {
-  const got = await pixel(d, x, y);
-  assert.ok(got[3] === 255 && rgb.every((v, i) => Math.abs(v - got[i]) < NEAR), `${got} at ${x}, ${y} is not near ${rgb}`);
+/** Waits until the picture has such a pixel there: it follows the answers it is drawn from. */
+async function becomes(d, x, y, like, want) {
+  const until = Date.now() + 20_000;
+  let got = await pixel(d, x, y);
+  while (!like(got) && Date.now() < until) {
+    await new Promise((go) => setTimeout(go, 50));
+    got = await pixel(d, x, y);
+  }
+  assert.ok(like(got), `${got} at ${x}, ${y} is not ${want}`);
 }
 
-export async function isGold(d, x, y) {
-  const [r, g, b] = await pixel(d, x, y);
-  assert.ok(r > b + 40 && g > b + 20, `${r}, ${g}, ${b} at ${x}, ${y} is not gold`);
-}
+export const isNear = (d, x, y, rgb) => becomes(d, x, y, (got) => got[3] === 255 && rgb.every((v, i) => Math.abs(v - got[i]) < NEAR), `near ${rgb}`);
 
-export const clear = async (d, x, y) => (await pixel(d, x, y))[3] < 128;
+export const isGold = (d, x, y) => becomes(d, x, y, ([r, g, b]) => r > b + 40 && g > b + 20, 'gold');
+
+export const isClear = (d, x, y) => becomes(d, x, y, (got) => got[3] < 128, 'clear');
