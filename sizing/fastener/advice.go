@@ -26,6 +26,8 @@ type Advice struct {
 	// Bar is the length of a pin bar, whose middle is the one place in Posts; 0
 	// for every other fastening.
 	Bar unit.MM `json:"bar"`
+	// Upright says that the bar stands upright, where it is not hidden level.
+	Upright bool `json:"upright"`
 	// ByHand says that Posts were set by hand; Proposal is then the tool's own,
 	// and Worse says in what they fall behind it, empty when in nothing.
 	ByHand   bool          `json:"byHand"`

@@ -189,7 +189,7 @@ func (a *Advice) body(z *sized, w Wish) body {
 func (a *Advice) hangs(z *sized, pl, single place, w Wish) {
 	b, h := a.body(z, w), w.hold()
 	if a.Fastening == sizing.PinBar {
-		a.Hang = hang(b, barEnds(pl.posts[0], pl.bar), rubber, h)
+		a.Hang = hang(b, barEnds(pl), rubber, h)
 	} else {
 		a.Hang = hang(b, pl.posts, pl.clutch, h)
 	}
@@ -213,7 +213,7 @@ func (z *sized) places(pl place) []sizing.Post {
 
 // put records the places, measured from the outline.
 func (a *Advice) put(z *sized, pl place) {
-	a.Clutch, a.Bar = unit.MM(pl.clutch), unit.MM(pl.bar)
+	a.Clutch, a.Bar, a.Upright = unit.MM(pl.clutch), unit.MM(pl.bar), pl.upright
 	a.Posts, a.Shows = z.places(pl), make([]unit.MM, len(pl.posts))
 	a.Hidden, a.exact = true, unit.MM(z.cell/2)
 	for i, q := range pl.posts {
@@ -229,7 +229,7 @@ func (z *sized) roomOf(pl place, q point) float64 {
 	if pl.bar == 0 {
 		return z.plate.at(q)
 	}
-	return z.along(q, pl.bar)
+	return z.along(pl)
 }
 
 // tightest is the least clearance of the posts placed.

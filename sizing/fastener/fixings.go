@@ -12,10 +12,11 @@ type Fixing struct {
 	Fastening sizing.Fastening `json:"fastening"`
 	Name      string           `json:"name"` // "two screw backs"
 	Posts     []sizing.Post    `json:"posts"`
-	Bar       unit.MM          `json:"bar"`    // length of a pin bar; 0 for the others
-	Cover     unit.MM          `json:"cover"`  // diameter or breadth to be hidden
-	Hidden    bool             `json:"hidden"` // it stays behind the piece
-	Says      string           `json:"says"`   // how it fits, with numbers
+	Bar       unit.MM          `json:"bar"`     // length of a pin bar; 0 for the others
+	Upright   bool             `json:"upright"` // the bar stands upright
+	Cover     unit.MM          `json:"cover"`   // diameter or breadth to be hidden
+	Hidden    bool             `json:"hidden"`  // it stays behind the piece
+	Says      string           `json:"says"`    // how it fits, with numbers
 	Caution   string           `json:"caution"`
 }
 
@@ -44,7 +45,7 @@ func (s *Shape) Fixings(scale unit.PxPerMM, count int) []Fixing {
 func (z *sized) fixing(f fixture, pl place) Fixing {
 	shows := pl.clutch/2 - z.tightest(pl)
 	o := Fixing{
-		Fastening: f.kind, Name: counted(f, len(pl.posts)), Posts: z.places(pl), Bar: unit.MM(pl.bar),
+		Fastening: f.kind, Name: counted(f, len(pl.posts)), Posts: z.places(pl), Bar: unit.MM(pl.bar), Upright: pl.upright,
 		Cover: unit.MM(pl.clutch), Hidden: shows <= 0, Caution: f.caution,
 	}
 	switch thing := o.thing(f); {
@@ -62,7 +63,11 @@ func (z *sized) fixing(f fixture, pl place) Fixing {
 func (o *Fixing) thing(f fixture) string {
 	switch {
 	case f.kind == sizing.PinBar:
-		return fmt.Sprintf("%.0f mm long, %.0f mm broad", float64(o.Bar), f.cover)
+		lies := ""
+		if o.Upright {
+			lies = ", upright"
+		}
+		return fmt.Sprintf("%.0f mm long, %.0f mm broad%s", float64(o.Bar), f.cover, lies)
 	case f.kind == sizing.PostAndClutch && o.Cover < butterfly:
 		return fmt.Sprintf("rubber clutches %.0f mm across", rubber)
 	case f.kind == sizing.PostAndClutch:
@@ -88,12 +93,17 @@ func (a *Advice) Findings(scale unit.PxPerMM, outline [4]float64) []sizing.Findi
 			continue
 		}
 		r := float64(a.Clutch) / 2 * float64(scale)
-		half := max(r, float64(a.Bar)/2*float64(scale))
+		wide, high := r, r
+		if half := float64(a.Bar) / 2 * float64(scale); a.Upright {
+			high = max(r, half)
+		} else {
+			wide = max(r, half)
+		}
 		x := outline[0] + a.Posts[i].X.Px(scale)
 		y := outline[1] + a.Posts[i].Y.Px(scale)
 		all = append(all, sizing.Finding{
 			Kind: sizing.ClutchShows, Flat: sizing.Outside, Other: sizing.Outside, X: x, Y: y,
-			X0: x - half, Y0: y - r, X1: x + half, Y1: y + r, Path: []float32{}, Count: 1,
+			X0: x - wide, Y0: y - high, X1: x + wide, Y1: y + high, Path: []float32{}, Count: 1,
 			Thinnest: a.Clutch/2 - over, Typical: over, Limit: a.Clutch / 2, Error: a.exact, Verdict: sizing.Holds,
 		})
 	}

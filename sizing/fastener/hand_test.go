@@ -97,8 +97,12 @@ func TestEveryFasteningHasItsOwnRoom(t *testing.T) {
 				require.False(t, math.IsNaN(float64(p.X+p.Y)))
 				half := f.Bar / 2
 				for _, end := range []unit.MM{-half, 0, half} {
+					at := sizing.Post{X: p.X + end, Y: p.Y}
+					if f.Upright {
+						at = sizing.Post{X: p.X, Y: p.Y + end}
+					}
 					if f.Hidden {
-						assert.True(t, solidWithin(b, sizing.Post{X: p.X + end, Y: p.Y}, f.Cover/2-0.3), "%s: %s said to be hidden shows", s.name, f.Name)
+						assert.True(t, solidWithin(b, at, f.Cover/2-0.3), "%s: %s said to be hidden shows", s.name, f.Name)
 					}
 				}
 			}

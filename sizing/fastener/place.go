@@ -34,9 +34,11 @@ func (f fixture) fittings() []fitting {
 		all = append(all, fitting{c/2 + edgeMargin, c + between, c})
 	}
 	c := covers[len(covers)-1]
-	for _, room := range [...]float64{f.pad/2 + edgeMargin, f.pad / 2, 2.2, 1.5, 0.8} {
-		if room <= f.pad/2+edgeMargin {
+	least := math.Inf(1)
+	for _, room := range [...]float64{f.pad/2 + edgeMargin, f.pad / 2, 5, 4, 3, 2.2, 1.5, 0.8} {
+		if room < least {
 			all = append(all, fitting{room, c + between, c})
+			least = room
 		}
 	}
 	return append(all, fitting{0, f.pad + between, c}, fitting{0, 0, c})
@@ -44,10 +46,11 @@ func (f fixture) fittings() []fitting {
 
 // place is where posts go, in mm from the grid's corner.
 type place struct {
-	posts  []point
-	clutch float64
-	level  bool
-	bar    float64 // length of a pin bar, which lies level about the one place; 0 for posts
+	posts   []point
+	clutch  float64
+	level   bool
+	bar     float64 // length of a pin bar, which lies about the one place; 0 for posts
+	upright bool    // the bar stands upright, not level
 }
 
 // Weights of what makes a place good, in mm of separation given up for a mm of
@@ -191,35 +194,79 @@ func (p *plate) two() place {
 	if min(p.at(pl.posts[0]), p.at(pl.posts[1])) >= just.room {
 		return pl
 	}
-	in, ok := p.linePair(just)
+	in, ok := place{}, false
 	if pl.level {
 		in, ok = p.levelPair(just)
 	}
-	if ok && spread(in) >= hiddenSpread*spread(pl) && in.posts[0].y <= max(p.CY, pl.posts[0].y) {
+	if !ok {
+		in, ok = p.linePair(just)
+	}
+	if ok && p.carries(in) && spread(in) >= hiddenSpread*spread(pl) && in.posts[0].y <= max(p.CY, pl.posts[0].y) {
 		return in
 	}
 	return pl
 }
 
-// pair is the best pair by the fittings, in their order.
+// leastFoot is how far from the edge a post may stand at least for the pair to
+// carry the piece, mm: with less of its pad on metal it breaks off (this tool's
+// choice).
+const leastFoot = 1.5
+
+// pair is the best pair by the fittings, in their order: the first that carries
+// the piece, else the first there is.
 func (p *plate) pair() place {
+	var first place
 	for i, f := range p.fits {
-		level, lok := p.levelPair(f)
-		if lok && p.high() <= p.wide() {
-			return level
+		if first.posts != nil && f.room < leastFoot {
+			break
 		}
-		line, ok := p.linePair(f)
-		tall := lok && ok && spread(line) > tallBy*spread(level)
-		switch {
-		case lok && !tall:
-			return level
-		case ok && i == 0:
-			return p.levelRubber(line)
-		case ok:
-			return line
+		pl, ok := p.pairFor(f, i == 0)
+		if !ok {
+			continue
+		}
+		if p.carries(pl) {
+			return pl
+		}
+		if first.posts == nil {
+			first = pl
 		}
 	}
-	return place{posts: []point{{p.CX, p.CY}, {p.CX, p.CY}}, clutch: p.leastCover()}
+	if first.posts == nil {
+		return place{posts: []point{{p.CX, p.CY}, {p.CX, p.CY}}, clutch: p.leastCover()}
+	}
+	return first
+}
+
+// pairFor is the best pair for one fitting, the roomiest there is or another.
+func (p *plate) pairFor(f fitting, roomiest bool) (place, bool) {
+	level, lok := p.levelPair(f)
+	if lok && p.high() <= p.wide() {
+		return level, true
+	}
+	line, ok := p.linePair(f)
+	tall := lok && ok && spread(line) > tallBy*spread(level)
+	switch {
+	case lok && !tall:
+		return level, true
+	case ok && roomiest:
+		return p.levelRubber(line), true
+	}
+	return line, ok
+}
+
+// carrySlack is how far past the end of a pair the centre of mass may lie, mm
+// (this tool's choice).
+const carrySlack = 1.0
+
+// carries says whether the centre of mass lies between two posts and not above
+// both: else one is lifted, or the piece flops forward.
+func (p *plate) carries(pl place) bool {
+	a, b, d := pl.posts[0], pl.posts[1], spread(pl)
+	if d == 0 || min(a.y, b.y) > p.CY+float64(pairBelow*p.high()) {
+		return false
+	}
+	along := (float64((p.CX-a.x)*(b.x-a.x)) + float64((p.CY-a.y)*(b.y-a.y))) / d
+	return along >= -carrySlack && along <= d+carrySlack
 }
 
 // leastCover is the smallest clutch there is.

@@ -17,7 +17,11 @@ func (a *Advice) say(z *sized, pl place, n need, w Wish) {
 	a.Reason = n.reason(unit.MM(z.longest()), a.Weight, f)
 	switch {
 	case a.Fastening == sizing.PinBar:
-		a.Reason = fmt.Sprintf("A pin bar of %.0f mm lies level across the back: it cannot turn, and nothing comes off.", float64(a.Bar))
+		lies := "lies level across"
+		if a.Upright {
+			lies = "stands upright along"
+		}
+		a.Reason = fmt.Sprintf("A pin bar of %.0f mm %s the back: it cannot turn, and nothing comes off.", float64(a.Bar), lies)
 	case a.Chosen < a.Count:
 		a.Reason += fmt.Sprintf(" You chose %s: it may turn or droop.", numbers[a.Chosen])
 	case a.Chosen > a.Count:

@@ -161,8 +161,13 @@ func (z *sized) freeOf(a *Advice, round float64) *free {
 func (z *sized) near(a *Advice, q point, reach float64) bool {
 	for _, p := range a.Posts {
 		at := z.point(p)
-		dx := max(0, math.Abs(q.x-at.x)-float64(a.Bar)/2)
-		if length(dx, q.y-at.y) < reach {
+		dx, dy := math.Abs(q.x-at.x), math.Abs(q.y-at.y)
+		if half := float64(a.Bar) / 2; a.Upright {
+			dy = max(0, dy-half)
+		} else {
+			dx = max(0, dx-half)
+		}
+		if length(dx, dy) < reach {
 			return true
 		}
 	}

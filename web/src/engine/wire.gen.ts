@@ -1002,6 +1002,8 @@ export interface Advice {
   fastening: Fastening;
   /** Bar is the length of a pin bar, whose middle is the one place in Posts; 0 for every other fastening. */
   bar: MM;
+  /** Upright says that the bar stands upright, where it is not hidden level. */
+  upright: boolean;
   /** ByHand says that Posts were set by hand; Proposal is then the tool's own, and Worse says in what they fall behind it, empty when in nothing. */
   byHand: boolean;
   proposal: Post[];
@@ -1040,6 +1042,8 @@ export interface Fixing {
   posts: Post[];
   /** length of a pin bar; 0 for the others */
   bar: MM;
+  /** the bar stands upright */
+  upright: boolean;
   /** diameter or breadth to be hidden */
   cover: MM;
   /** it stays behind the piece */

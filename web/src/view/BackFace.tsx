@@ -99,7 +99,8 @@ function Fastened({ back, on, moved }: { back: Advice; on: Behind; moved: boolea
       {back.posts.map((q, i) => {
         const at = on.toSheet(q);
         const shows = (back.shows[i] ?? 0) > 0;
-        if (back.bar > 0) return <rect key={i} class={shows ? 'shows' : ''} x={at.x - half} y={at.y - r} width={2 * half} height={2 * r} rx={r} />;
+        const [wide, high] = back.bar === 0 ? [r, r] : back.upright ? [r, half] : [half, r];
+        if (back.bar > 0) return <rect key={i} class={shows ? 'shows' : ''} x={at.x - wide} y={at.y - high} width={2 * wide} height={2 * high} rx={r} />;
         return moved || shows ? <circle key={i} class={shows ? 'shows' : ''} cx={at.x} cy={at.y} r={r} /> : null;
       })}
     </g>
