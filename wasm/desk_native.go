@@ -25,7 +25,7 @@ type request struct {
 	Cap     int                        `json:"cap"`     // open: long side of the working raster, px
 	Labels  string                     `json:"labels"`  // flats: write the label map, grey PNG, 255 is background
 	Reduced string                     `json:"reduced"` // flats: write the reduced drawing, PNG
-	PNG     string                     `json:"png"`     // picture, guide, marks: write it, PNG
+	PNG     string                     `json:"png"`     // picture, look, guide, marks: write it, PNG
 	Set     json.RawMessage            `json:"set"`
 	Version json.RawMessage            `json:"version"`
 }
@@ -156,10 +156,12 @@ func (d *desk) fill(r *request) ([]byte, error) {
 		if err := d.fillCodes(ask); err != nil {
 			return nil, err
 		}
-	case "buys", "check", "quote", "choices", "picture", "touch", "hang", "offers", "mendall", "mendedfrom", "marks", "sizes", "joins":
+	case "buys", "check", "quote", "choices", "picture", "touch", "hang", "offers", "mendall", "mendedfrom", "marks", "sizes", "joins",
+		"look", "reading", "neighbours", "glance":
 		if _, has := ask["picked"]; !has {
 			ask["picked"] = d.picked
 		}
+		calls.FillSight(r.Call, ask)
 	case "flats", "ground", "thumbnail":
 		design := d.design()
 		if len(design.Drawings) == 0 {

@@ -27,8 +27,10 @@ type Measured struct {
 	gaps    []opening
 	rooms   []room
 	rows    []row
-	round   around
-	widest  []float32 // of each part, the width of the largest disc in it
+	// meetings are the enamels on either side of metal.
+	meetings []Meeting
+	round    around
+	widest   []float32 // of each part, the width of the largest disc in it
 	// least is, for each group, the limit in px above which a place of it fails.
 	least [groups]float32
 	// shaky is how far a width may be wrong, in px.
@@ -85,6 +87,7 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 	if err := tell(0.5); err != nil {
 		return nil, err
 	}
+	m.faceEachOther(ridge)
 	m.lines = newGraph(m.pointsOf(append(ridge, m.middles(ridge)...)), v.w, v.h)
 	if err := tell(0.8); err != nil {
 		return nil, err

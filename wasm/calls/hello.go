@@ -25,6 +25,7 @@ func hello(_ *Session, _ Job, _ wire.HelloAsk) (Reply, error) {
 		GreatestSize:    sizing.GreatestSize,
 		Finishes:        finishesByRole(),
 		Back:            wire.BackUsual{Hold: sizing.UsualHold(), Depths: sizing.UsualDepths(), Packing: sizing.UsualPacking()},
+		Eye:             eyeUsual(),
 	}}, nil
 }
 

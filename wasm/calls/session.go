@@ -7,6 +7,7 @@ import (
 	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/outline"
+	"badgewright/sizing/sight"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
@@ -19,6 +20,7 @@ const (
 	keepDrawings = 3
 	keepBases    = 4
 	keepStruck   = 3
+	keepPins     = 2
 )
 
 // Session holds opened drawings and the costly steps that follow from them.
@@ -27,6 +29,7 @@ type Session struct {
 	drawings *shelf[*opened]
 	bases    *shelf[*base]
 	struck   *shelf[*struck]
+	pins     *shelf[*sight.Image] // fronts, as they were drawn last
 	differs  differs
 }
 
@@ -36,6 +39,7 @@ func NewSession() *Session {
 		drawings: newShelf[*opened](keepDrawings),
 		bases:    newShelf[*base](keepBases),
 		struck:   newShelf[*struck](keepStruck),
+		pins:     newShelf[*sight.Image](keepPins),
 	}
 }
 
@@ -68,6 +72,7 @@ type base struct {
 type struck struct {
 	badge    *sizing.Badge
 	measured *wall.Measured
+	curve    *wall.Curve       // as looked at, once asked for
 	outline  *outline.Measured // where recipes change it
 	backing  backing
 }
@@ -91,6 +96,7 @@ func (s *Session) look(o *opened, p reduce.Progress) (*opened, error) {
 	}
 	s.bases.dropIf(func(key string) bool { return keyStarts(key, o.id) })
 	s.struck.dropIf(func(key string) bool { return keyStarts(key, o.id) })
+	s.pins.dropIf(func(key string) bool { return keyStarts(key, o.id) })
 	s.drawings.put(o.id, o)
 	return o, nil
 }

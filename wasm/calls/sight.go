@@ -18,11 +18,8 @@ const (
 
 // picture draws one view of a picked version.
 func picture(s *Session, job Job, ask wire.PictureAsk) (Reply, error) {
-	if ask.LongSide < leastPicture || ask.LongSide > greatestPicture {
-		return Reply{}, &reduce.Refusal{
-			What: fmt.Sprintf("A picture of %d px cannot be drawn.", ask.LongSide),
-			Do:   fmt.Sprintf("Ask for %d to %d px.", leastPicture, greatestPicture),
-		}
+	if err := checkLongSide(ask.LongSide); err != nil {
+		return Reply{}, err
 	}
 	u, err := s.subject(&ask.Picked, job.Progress)
 	if err != nil {
@@ -36,6 +33,16 @@ func picture(s *Session, job Job, ask wire.PictureAsk) (Reply, error) {
 		Answer: wire.Picture{W: img.W, H: img.H, Scale: img.Scale, DX: img.DX, DY: img.DY},
 		Bytes:  rgba(img.Pix),
 	}, nil
+}
+
+func checkLongSide(px int) error {
+	if px >= leastPicture && px <= greatestPicture {
+		return nil
+	}
+	return &reduce.Refusal{
+		What: fmt.Sprintf("A picture of %d px cannot be drawn.", px),
+		Do:   fmt.Sprintf("Ask for %d to %d px.", leastPicture, greatestPicture),
+	}
 }
 
 func (u *subject) view(ask *wire.PictureAsk, p reduce.Progress) (*sight.Image, error) {

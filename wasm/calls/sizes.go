@@ -72,13 +72,12 @@ func makings(d *sizing.Design) []wire.SizesFor {
 
 // sizesFor finds the sizes of one making.
 func (u *subject) sizesFor(r wire.SizesFor, p reduce.Progress) (wire.SizesFor, error) {
-	m, by := u.base.measured, u.design.Size.By
-	holds := u.holdsFrom(m, r.Limits)
-	shape, err := u.shapeHolds(r.Limits, p)
-	if err != nil {
+	by := u.design.Size.By
+	holds := u.holdsFrom(u.base.measured, r.Limits)
+	var err error
+	if r.Ranges, r.Says, err = u.madeAt(holds, r.Limits, p); err != nil {
 		return r, err
 	}
-	r.Ranges, r.Says = rangesOf(holds, m.Lacks(r.Limits, builtBy(u.design.Recipes)), shape)
 	for mm := curveFrom; mm <= curveTo; mm++ {
 		share := wall.Shares{}
 		if holds == 0 || mm < holds { // what counts as holding fails in nothing
@@ -87,6 +86,18 @@ func (u *subject) sizesFor(r wire.SizesFor, p reduce.Progress) (wire.SizesFor, e
 		r.Curve = append(r.Curve, share)
 	}
 	return r, nil
+}
+
+// madeAt is the sizes at which a measured drawing can be made, whose lines and
+// areas hold from a size on, and the same in words.
+func (u *subject) madeAt(holds unit.MM, l sizing.Limits, p reduce.Progress) ([]wire.SizeRange, string, error) {
+	shape, err := u.shapeHolds(l, p)
+	if err != nil {
+		return nil, "", err
+	}
+	m := u.base.measured
+	ranges, says := rangesOf(holds, m.Lacks(l, builtBy(u.design.Recipes)), shape)
+	return ranges, says, nil
 }
 
 // builtBy tells which missing metal a design builds.

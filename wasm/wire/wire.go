@@ -11,6 +11,7 @@ import (
 	"badgewright/reduce/colourlist"
 	"badgewright/sizing"
 	"badgewright/sizing/caution"
+	"badgewright/sizing/eye"
 	"badgewright/sizing/fastener"
 	"badgewright/sizing/run"
 	"badgewright/sizing/unit"
@@ -64,6 +65,7 @@ type Hello struct {
 	// Finishes is what can set a fill or a metal apart, by role.
 	Finishes []FinishesFor `json:"finishes"`
 	Back     BackUsual     `json:"back"`
+	Eye      EyeUsual      `json:"eye"`
 }
 
 // FinishesFor is the finishes that flats of a role can have, the plain one first.
@@ -217,6 +219,10 @@ type Spot struct {
 // BuysAsk asks what each colour buys for a picked version.
 type BuysAsk struct {
 	Picked Picked `json:"picked"`
+	// Viewing, when given, also asks what an eye would see of each colour at the
+	// pin's size, from Noticed (S-CIELAB) on.
+	Viewing *eye.Viewing `json:"viewing,omitempty"`
+	Noticed float64      `json:"noticed,omitempty"`
 }
 
 // Buys is the loss and the price at each count.
@@ -236,6 +242,8 @@ type Buy struct {
 	Each     float64       `json:"each"`  // a piece, to draw and not to show; 0 when not known
 	Words    string        `json:"words"` // the step from the count before
 	Swatches []colour.RGB8 `json:"swatches"`
+	// Seen is there when a viewing was asked for.
+	Seen *SeenLoss `json:"seen,omitempty"`
 }
 
 // CheckAsk asks for everything that follows from a picked version.

@@ -1,5 +1,6 @@
 // Answers as the engine would give them, for panels and the sheet shown alone.
 import { BACK, BACK_USUAL, CAUTIONS, FIXINGS, PLACES } from './back';
+import { EYE_USUAL } from './eye';
 import type { Buys, Check, Choice, Choices, Finding, Flat, Hello, Length, Line, Next, Opened, Plating, RGB8, TrueSize } from '../../src/engine/wire.gen';
 import { rgbOf } from '../../src/state/project';
 import { BLANK, DESIGN } from './project';
@@ -99,7 +100,7 @@ export const HELLO: Hello = {
     plating('antique-gold', 'antique gold', '#3b2a0e', '#ae8a45', '#f0dca4', true),
   ],
   blank: BLANK, limits: [{ making: 'struck', fill: 'soft', limits: DESIGN.limits }], finishes: [{ role: 'enamel', finishes: ['', 'glitter', 'pearl', 'translucent', 'glow'] }, { role: 'metal', finishes: ['', 'sandblasted', 'textured'] }],
-  leastSize: 5, greatestSize: 150, back: BACK_USUAL,
+  leastSize: 5, greatestSize: 150, back: BACK_USUAL, eye: EYE_USUAL,
 };
 
 export const OPENED: Opened = {

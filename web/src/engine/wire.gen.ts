@@ -439,6 +439,43 @@ export interface BackUsual {
   packing: Packing;
 }
 
+/** NamedDistance is a distance and where one looks from so. */
+export interface NamedDistance {
+  name: string;
+  mm: MM;
+}
+
+/** Thresholds is what counts as told apart: data the person can change. */
+export interface Thresholds {
+  /** Gap is the least angle, minutes of arc, that a normal eye parts. */
+  gap: number;
+  /** Letter and LetterBest are the least and the preferred height of capitals, minutes of arc. */
+  letter: number;
+  letterBest: number;
+  /** Noticed is the S-CIELAB difference from which a detail is noticed. */
+  noticed: number;
+  /** Colour is the CIEDE2000 from which two enamels are told apart, and Metal the same for an enamel and each reflection of the metal beside it. */
+  colour: number;
+  metal: number;
+  /** Lightness is the WCAG 2 contrast ratio from which two colours are told apart by lightness alone, standing in for dim light. */
+  lightness: number;
+}
+
+/** EyeUsual is what the sight of a pin starts from. */
+export interface EyeUsual {
+  /** Distances are those of the job, nearest first. */
+  distances: NamedDistance[];
+  acuity: number;
+  thresholds: Thresholds;
+  /** Cloths to pin it on, the usual one first. */
+  cloths: NamedColour[];
+  /** The bounds of what can be asked for. */
+  leastDistance: MM;
+  greatestDistance: MM;
+  leastAcuity: number;
+  greatestAcuity: number;
+}
+
 /** Hello is what the page needs before any drawing. */
 export interface Hello {
   maxCount: number;
@@ -458,6 +495,7 @@ export interface Hello {
   /** Finishes is what can set a fill or a metal apart, by role. */
   finishes: FinishesFor[];
   back: BackUsual;
+  eye: EyeUsual;
 }
 
 /** HeaderAsk comes with the first bytes of a file. */
@@ -646,9 +684,31 @@ export interface Flats {
   codes?: FlatCode[];
 }
 
+/** Viewing is how a pin is looked at. */
+export interface Viewing {
+  /** from the eye */
+  distance: MM;
+  /** Acuity is decimal visual acuity (ISO 8596): 1 for a normal eye, 0.5 for one that needs everything twice as large. */
+  acuity: number;
+}
+
 /** BuysAsk asks what each colour buys for a picked version. */
 export interface BuysAsk {
   picked: Picked;
+  /** Viewing, when given, also asks what an eye would see of each colour at the pin's size, from Noticed (S-CIELAB) on. */
+  viewing?: Viewing;
+  noticed?: number;
+}
+
+/** SeenLoss is what one count of enamels loses to an eye at the pin's size. */
+export interface SeenLoss {
+  /** Mean and Worst are S-CIELAB between the drawing and the flats, over the enamel: all of it, and its worst-matched tenth. */
+  mean: number;
+  worst: number;
+  /** Step is the greatest S-CIELAB difference from the count before, but for the largest thousandth; 0 for the first. */
+  step: number;
+  /** Unseen is true when nobody could see the step from the count before. */
+  unseen: boolean;
 }
 
 /** Buy is one count of enamels. */
@@ -665,6 +725,8 @@ export interface Buy {
   /** the step from the count before */
   words: string;
   swatches: RGB8[];
+  /** Seen is there when a viewing was asked for. */
+  seen?: SeenLoss;
 }
 
 /** Buys is the loss and the price at each count. */
@@ -1229,6 +1291,215 @@ export interface Picture {
   dy: number;
 }
 
+/** LookAsk asks for the struck pin on cloth; the answer is a Picture and comes with RGBA pixels (opaque). */
+export interface LookAsk {
+  picked: Picked;
+  /** of the picture, px, 16..4096 */
+  longSide: number;
+  cloth: RGB8;
+  viewing: Viewing;
+  /** Plain is true for what a lens would see: nothing is filtered. */
+  plain: boolean;
+}
+
+/** ReadingAsk asks what of a picked version can be read from a distance. */
+export interface ReadingAsk {
+  picked: Picked;
+  viewing: Viewing;
+  cloth: RGB8;
+  thresholds: Thresholds;
+  /** AsDrawn leaves out what recipes build, so that another size is a lookup. */
+  asDrawn?: boolean;
+}
+
+/** Detail is the kind of a thing that is to be read. */
+export type Detail = "line" | "edge" | "area" | "lettering";
+
+/** Reading is one detail that is not surely parted from a distance: places are in working pixels. What is wide enough everywhere is not told. */
+export interface Reading {
+  detail: Detail;
+  flat: FlatID;
+  /** Beside is what lies on either side at the worst place: flats, or sizing.Outside. */
+  beside: [FlatID, FlatID];
+  x: number;
+  y: number;
+  x0: number;
+  y0: number;
+  x1: number;
+  y1: number;
+  path: number[];
+  length: MM;
+  /** Measured is the least width, or the height of capitals, and Arcmin the angle it subtends; Error is the half-width of what the measurement cannot tell. */
+  measured: MM;
+  arcmin: number;
+  error: MM;
+  /** Need is what would be parted; Better, of lettering, what is preferred, else 0. */
+  need: MM;
+  better: MM;
+  /** Parted says whether it is told from what is beside it. */
+  parted: Verdict;
+  /** PartedFrom is the size, by the design's measure, from which it is; its mm are 0 when no pin is large enough. */
+  partedFrom: Length;
+  /** Difference is what leaving it out would change, S-CIELAB, and Noticed whether that is seen. NoticedFrom is the size from which it is, as PartedFrom. */
+  difference: number;
+  noticed: Verdict;
+  noticedFrom: Length;
+  /** NeedPx is the long side of a drawing that could tell; 0 unless a verdict is CannotTell. */
+  needPx: number;
+  /** Built is true of metal that a recipe built: it is as wide at every size. */
+  built: boolean;
+}
+
+/** ReadingAt is what can be read from one distance. */
+export interface ReadingAt {
+  /** "in the hand"; the distance itself for any other */
+  name: string;
+  viewing: Viewing;
+  /** Gap is the least width that is parted, Letter and LetterBest the heights of capitals. */
+  gap: Length;
+  letter: Length;
+  letterBest: Length;
+  /** Findings are the details that are not surely parted, the worst first. */
+  findings: Reading[];
+  /** Fail and Unsure count them by verdict. */
+  fail: number;
+  unsure: number;
+  /** Lines is the share of the length of all metal, and Areas that of all centrelines of enamel, that is parted: 0..1. */
+  lines: number;
+  areas: number;
+  /** ReadFrom is the size, by the design's measure, from which every detail is parted; its mm are 0 when no pin is large enough. */
+  readFrom: Length;
+  words: string;
+}
+
+/** ReadingAnswer is what can be read from the distance asked for, and in short from those of the job. */
+export interface ReadingAnswer {
+  at: ReadingAt;
+  /** of EyeUsual.Distances, without findings */
+  rows: ReadingAt[];
+}
+
+/** NeighboursAsk asks which colours of a picked version are told apart where they meet. */
+export interface NeighboursAsk {
+  picked: Picked;
+  thresholds: Thresholds;
+}
+
+/** PairKind says how two colours meet. */
+export type PairKind = "touching" | "across-line" | "metal";
+
+/** Vision is a kind of colour vision. */
+export type Vision = "normal" | "protan" | "deutan" | "tritan";
+
+/** Contrast is how far two colours are apart by both measures. */
+export interface Contrast {
+  colour: number;
+  lightness: number;
+}
+
+/** Seen is a pair as one kind of eye sees it. */
+export interface Seen {
+  vision: Vision;
+  /** Colour is CIEDE2000 and Lightness the WCAG 2 ratio: with metal, the lesser at its dark and its bright reflection. */
+  colour: number;
+  lightness: number;
+  /** Dark and Bright are the two reflections; absent without metal. */
+  dark?: Contrast;
+  bright?: Contrast;
+  /** ByColour and ByLightness say whether the two are told apart. */
+  byColour: Verdict;
+  byLightness: Verdict;
+}
+
+/** Pair is two colours that meet. In a pair with metal, B is sizing.Outside's neighbour BuiltMetal, whatever metal flats the drawing has: all are plated alike. */
+export interface Pair {
+  kind: PairKind;
+  a: FlatID;
+  b: FlatID;
+  /** X, Y is a place where they meet, working px. */
+  x: number;
+  y: number;
+  /** Length is how far they meet in all; Width that of the line between, else 0. */
+  length: MM;
+  width: MM;
+  /** Seen is by the normal eye first, then by each deficiency. */
+  seen: Seen[];
+}
+
+/** Ranked is a plating as it suits a design. */
+export interface Ranked {
+  plating: PlatingID;
+  name: string;
+  /** Chosen is the plating of the version; Fits is false where it cannot go with the fill. */
+  chosen: boolean;
+  fits: boolean;
+  /** Fail is the enamels that read as one with it, by colour, and Dim those that do by lightness alone. */
+  fail: FlatID[];
+  dim: FlatID[];
+  /** Share of where enamel meets metal that is told apart by colour, 0..1. */
+  share: number;
+  /** Decides is the enamel that comes nearest to it, and by how much, CIEDE2000. */
+  decides: FlatID;
+  nearest: number;
+  words: string;
+}
+
+/** Idea is a change that keeps the design and tells a pair apart: one of Recipe, Edit and Plating is there. */
+export interface Idea {
+  /** Pair is its place in the list of pairs. */
+  pair: number;
+  recipe?: Recipe;
+  edit?: Edit;
+  plating?: PlatingID;
+  /** Shift is how far a colour moves, CIEDE2000; 0 for the others. */
+  shift: number;
+  /** Fixes and Breaks count the pairs that it parts by colour, and that it makes read as one. */
+  fixes: number;
+  breaks: number;
+  words: string;
+}
+
+/** Neighbours is every pair of colours that meet, the worst first, the platings for this design, the best first, and what could be changed. */
+export interface Neighbours {
+  pairs: Pair[];
+  platings: Ranked[];
+  ideas: Idea[];
+  words: string;
+}
+
+/** GlanceAsk asks for the answer at a glance for a picked version. */
+export interface GlanceAsk {
+  picked: Picked;
+  viewing: Viewing;
+  thresholds: Thresholds;
+  /** as in ReadingAsk */
+  asDrawn?: boolean;
+}
+
+/** SizeRange is the sizes from one to another. A To of 0 mm is no end. */
+export interface SizeRange {
+  from: Length;
+  to: Length;
+}
+
+/** Glance is the sizes of a design on one scale, by its own measure. */
+export interface Glance {
+  /** of the scale */
+  from: MM;
+  to: MM;
+  /** Made is the sizes at which it can be made, and MadeSays the same in words. */
+  made: SizeRange[];
+  madeSays: string;
+  /** ReadFrom is the least at which it can be read from the distance; its mm are 0 when no pin is large enough. LettersFrom is the same for lettering alone, 0 also when there is none. */
+  readFrom: Length;
+  lettersFrom: Length;
+  asked: Length;
+  /** CanMake and CanRead are of the size asked for. */
+  canMake: boolean;
+  canRead: boolean;
+  words: string;
+}
+
 /** TouchAsk asks what lies under a place of the picture. */
 export interface TouchAsk {
   picked: Picked;
@@ -1431,12 +1702,6 @@ export interface SizesAsk {
   picked: Picked;
   /** WhatIf asks for these limits alone, in place of all others. */
   whatIf?: Limits;
-}
-
-/** SizeRange is the sizes from one to another. A To of 0 mm is no end. */
-export interface SizeRange {
-  from: Length;
-  to: Length;
 }
 
 /** Shares is how much of a drawing fails at a size, 0 to 1: of the length of all metal lines, what is thinner than its limit; of the area of all enamel, what lies in narrow places, and in areas that are too small as a whole. */
@@ -1655,6 +1920,10 @@ export interface Calls {
   quote: { ask: QuoteAsk; answer: Quote };
   choices: { ask: ChoicesAsk; answer: Choices };
   picture: { ask: PictureAsk; answer: Picture };
+  look: { ask: LookAsk; answer: Picture };
+  reading: { ask: ReadingAsk; answer: ReadingAnswer };
+  neighbours: { ask: NeighboursAsk; answer: Neighbours };
+  glance: { ask: GlanceAsk; answer: Glance };
   touch: { ask: TouchAsk; answer: Touch };
   offers: { ask: OffersAsk; answer: Offers };
   mendall: { ask: MendAllAsk; answer: MendAll };

@@ -1,0 +1,183 @@
+package eye
+
+import "math"
+
+// plane is one channel of a picture, row by row; what lies round it is 0.
+type plane struct {
+	w, h int
+	v    []float32
+}
+
+func newPlane(w, h int) plane { return plane{w, h, make([]float32, w*h)} }
+
+// mul multiplies and rounds, so that no processor fuses it with a sum: the same
+// bits natively and in WASM.
+func mul(a, b float32) float32 { return float32(a * b) }
+
+const (
+	// kernelReach is how many standard deviations of a Gaussian are summed: what
+	// is cut off is a two-thousandth of it.
+	kernelReach = 3.5
+	// leastSigma is the standard deviation, in coarse pixels, that must be left
+	// for a blur to be worked out on a coarser raster.
+	leastSigma = 2.8
+	// sharp is the variance, px2, below which a blur changes nothing.
+	sharp = 0.02
+)
+
+// gaussian blurs a plane by a Gaussian of a variance in px2. What is much wider
+// than a pixel is blurred on a coarser raster and drawn out again, which blurs a
+// little by itself: that much is left out.
+func (p plane) gaussian(variance float64) plane {
+	if variance < sharp {
+		return plane{p.w, p.h, append([]float32(nil), p.v...)}
+	}
+	by := 1
+	for math.Sqrt(variance)/float64(2*by) >= leastSigma {
+		by *= 2
+	}
+	if by == 1 {
+		return p.convolved(kernel(variance))
+	}
+	small := p.coarse(by).convolved(kernel((variance - coarseLoss(by)) / float64(by*by)))
+	return small.drawnOut(by, p.w, p.h)
+}
+
+// coarseLoss is the variance, px2, of averaging blocks of by px and drawing them
+// out again evenly: (by^2 - 1) / 12 of the block, by^2 / 6 + 1 / 12 of the tent.
+func coarseLoss(by int) float64 { return float64(by*by) / 4 }
+
+// kernel is the right half of a Gaussian, from its middle on, that adds up to 1.
+func kernel(variance float64) []float32 {
+	n := int(math.Ceil(kernelReach * math.Sqrt(variance)))
+	k, sum := make([]float64, n+1), 0.0
+	for i := range k {
+		k[i] = exp(float64(i*i) / (2 * variance))
+		sum += k[i]
+		if i > 0 {
+			sum += k[i]
+		}
+	}
+	out := make([]float32, n+1)
+	for i := range k {
+		out[i] = float32(k[i] / sum)
+	}
+	return out
+}
+
+// convolved sums a plane under a kernel, along rows and then columns.
+func (p plane) convolved(k []float32) plane {
+	tmp, out := newPlane(p.w, p.h), newPlane(p.w, p.h)
+	n := len(k) - 1
+	pad := make([]float32, p.w+2*n)
+	for y := 0; y < p.h; y++ {
+		copy(pad[n:], p.v[y*p.w:(y+1)*p.w])
+		weigh(tmp.v[y*p.w:(y+1)*p.w], pad, k, n)
+	}
+	for y := 0; y < p.h; y++ {
+		row := out.v[y*p.w : (y+1)*p.w]
+		for i, w := range k {
+			addRows(row, tmp.row(y-i), tmp.row(y+i), w, i == 0)
+		}
+	}
+	return out
+}
+
+// weigh sums one padded row under a kernel.
+func weigh(out, pad, k []float32, n int) {
+	w := len(out)
+	for x, v := range pad[n : n+w] {
+		out[x] = mul(v, k[0])
+	}
+	for i := 1; i <= n; i++ {
+		left, right, ki := pad[n-i:n-i+w], pad[n+i:n+i+w], k[i]
+		for x := range out {
+			out[x] += mul(left[x]+right[x], ki)
+		}
+	}
+}
+
+// row is a row of a plane; nil for one that is off it.
+func (p plane) row(y int) []float32 {
+	if y < 0 || y >= p.h {
+		return nil
+	}
+	return p.v[y*p.w : (y+1)*p.w]
+}
+
+// addRows adds two rows of a weight to a third; one row if they are the same.
+func addRows(out, up, down []float32, w float32, same bool) {
+	switch {
+	case same || down == nil && up != nil:
+		for x, v := range up {
+			out[x] += mul(v, w)
+		}
+	case up == nil && down == nil:
+	case up == nil:
+		for x, v := range down {
+			out[x] += mul(v, w)
+		}
+	default:
+		down = down[:len(up)]
+		for x, v := range up {
+			out[x] += mul(v+down[x], w)
+		}
+	}
+}
+
+// coarse averages blocks of by px; what lies off the plane is 0.
+func (p plane) coarse(by int) plane {
+	c := newPlane((p.w+by-1)/by, (p.h+by-1)/by)
+	for y := 0; y < p.h; y++ {
+		out := c.v[y/by*c.w:][:c.w]
+		for x, v := range p.v[y*p.w : (y+1)*p.w] {
+			out[x/by] += v
+		}
+	}
+	for i := range c.v {
+		c.v[i] /= float32(by * by)
+	}
+	return c
+}
+
+// drawnOut is a coarse plane at by times the pixels, evenly between its middles.
+func (p plane) drawnOut(by, w, h int) plane {
+	out := newPlane(w, h)
+	line := make([]float32, p.w+2)
+	at, share := make([]int, w), make([]float32, w)
+	for x := range at {
+		at[x], share[x] = between(x, by)
+	}
+	for y := 0; y < h; y++ {
+		a, t := between(y, by)
+		p.blend(line[1:p.w+1], a-1, t)
+		row := out.v[y*w : (y+1)*w]
+		for x := range row {
+			l := line[at[x]:][:2]
+			row[x] = l[0] + mul(l[1]-l[0], share[x])
+		}
+	}
+	return out
+}
+
+// blend goes from row a of a plane to the next; rows off it are 0.
+func (p plane) blend(line []float32, a int, t float32) {
+	up, down := p.row(a), p.row(a+1)
+	for x := range line {
+		var u, d float32
+		if up != nil {
+			u = up[x]
+		}
+		if down != nil {
+			d = down[x]
+		}
+		line[x] = u + mul(d-u, t)
+	}
+}
+
+// between gives the coarse pixel, counted from the one before the first, whose
+// middle lies at or before pixel x, and how far x lies on the way to the next.
+func between(x, by int) (int, float32) {
+	at := 2*x + 1 + by
+	return at / (2 * by), float32(at%(2*by)) / float32(2*by)
+}

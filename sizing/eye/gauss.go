@@ -1,0 +1,46 @@
+package eye
+
+import (
+	"math"
+
+	"badgewright/reduce/colour"
+)
+
+// exp is e^-t for t >= 0 in plain arithmetic: the library's own is machine code
+// on some machines and not on others.
+func exp(t float64) float64 {
+	if t > 700 {
+		return 0
+	}
+	x := t / 1024
+	sum, term := 1.0, 1.0
+	for i := 1; i < 12; i++ {
+		term *= -x / float64(i)
+		sum += term
+	}
+	for range 10 {
+		sum *= sum
+	}
+	return sum
+}
+
+// within is the share of a Gaussian that lies within t standard deviations of
+// its middle: erf(t / sqrt 2), by its series, from 0 on.
+func within(t float64) float64 {
+	if t > 6 {
+		return 1
+	}
+	x := t / math.Sqrt2
+	term, sum := x, x
+	for n := 1; n < 120 && term > 1e-17*sum; n++ {
+		// The series with all its terms positive: 2^n x^(2n+1) / (1 3 5 .. 2n+1).
+		term *= 2 * x * x / float64(2*n+1)
+		sum += term
+	}
+	return min(1, 2/math.SqrtPi*sum*exp(x*x))
+}
+
+func distance(p, q colour.Lab) float64 {
+	l, a, b := p.L-q.L, p.A-q.A, p.B-q.B
+	return math.Sqrt(float64(l*l) + float64(a*a) + float64(b*b))
+}

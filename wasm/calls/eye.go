@@ -1,0 +1,337 @@
+package calls
+
+import (
+	"fmt"
+
+	"badgewright/reduce"
+	"badgewright/reduce/colour"
+	"badgewright/sizing"
+	"badgewright/sizing/apart"
+	"badgewright/sizing/eye"
+	"badgewright/sizing/sight"
+	"badgewright/sizing/unit"
+	"badgewright/sizing/wall"
+	"badgewright/wasm/wire"
+)
+
+// eyeUsual is what the sight of a pin starts from: a normal eye, the distances
+// of the job, and cloths that pins are worn on.
+func eyeUsual() wire.EyeUsual {
+	return wire.EyeUsual{
+		Distances: []wire.NamedDistance{
+			{Name: "in the hand", MM: eye.InTheHand}, {Name: "on the lapel", MM: eye.OnTheLapel}, {Name: "across a table", MM: eye.AcrossTheTable},
+		},
+		Acuity: 1, Thresholds: apart.Usual(),
+		Cloths: []wire.NamedColour{
+			{Name: "denim", RGB: colour.RGB8{R: 62, G: 82, B: 112}}, {Name: "black felt", RGB: colour.RGB8{R: 28, G: 27, B: 29}},
+			{Name: "undyed canvas", RGB: colour.RGB8{R: 214, G: 203, B: 180}}, {Name: "grey wool", RGB: colour.RGB8{R: 126, G: 126, B: 124}},
+			{Name: "white shirt", RGB: colour.RGB8{R: 244, G: 244, B: 242}},
+		},
+		LeastDistance: eye.LeastDistance, GreatestDistance: eye.GreatestDistance,
+		LeastAcuity: eye.LeastAcuity, GreatestAcuity: eye.GreatestAcuity,
+	}
+}
+
+// FillSight adds, to a request that speaks of sight and leaves them out, how a pin is usually
+// looked at: by a normal eye, on the lapel, on the first of the cloths.
+func FillSight(call string, ask map[string]any) {
+	usual := eyeUsual()
+	fill := func(key string, value any) {
+		if _, has := ask[key]; !has {
+			ask[key] = value
+		}
+	}
+	switch call {
+	case "look", "reading", "glance":
+		fill("viewing", eye.Viewing{Distance: eye.OnTheLapel, Acuity: usual.Acuity})
+		fill("cloth", usual.Cloths[0].RGB)
+		fill("thresholds", usual.Thresholds)
+	case "neighbours":
+		fill("thresholds", usual.Thresholds)
+	}
+}
+
+// scene is a version as it is looked at.
+func (u *subject) scene(k *struck, cloth colour.RGB8) *apart.Scene {
+	sep := k.badge.Sep
+	flats := append([]reduce.Flat(nil), sep.Flats...)
+	given := recolours(u.version)
+	for i := range flats {
+		if c, ok := given[flats[i].ID]; ok {
+			flats[i].RGB = c
+		}
+	}
+	reduce.NamePlainly(flats)
+	return &apart.Scene{
+		Scale: k.badge.Scale, Size: u.design.Size, LongSide: max(sep.W, sep.H), Flats: flats,
+		Plating: platingOf(u.version.Plating), Cloth: cloth,
+	}
+}
+
+// looked is what is struck, measured and ready to be looked at; asDrawn leaves
+// out the recipes, so that another size is a lookup.
+func (u *subject) looked(asDrawn bool, p reduce.Progress) (*struck, error) {
+	if !asDrawn && len(u.design.Struck()) > 0 {
+		return u.measured(p)
+	}
+	scale, err := scaleOf(u.design, u.base)
+	if err != nil {
+		return nil, err
+	}
+	if _, err := u.base.widths(p); err != nil {
+		return nil, err
+	}
+	return u.session.unbuilt(u.base, scale), nil
+}
+
+// reading says what can be read from a distance.
+func reading(s *Session, job Job, ask wire.ReadingAsk) (Reply, error) {
+	if err := checkSight(ask.Viewing, &ask.Thresholds); err != nil {
+		return Reply{}, err
+	}
+	u, err := s.subject(&ask.Picked, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	k, err := u.looked(ask.AsDrawn, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	l := look{u: u, k: k, scene: u.scene(k, ask.Cloth), t: &ask.Thresholds}
+	answer := wire.ReadingAnswer{At: l.at(ask.Viewing), Rows: []wire.ReadingAt{}}
+	for _, d := range eyeUsual().Distances {
+		row := answer.At
+		if v := (eye.Viewing{Distance: d.MM, Acuity: ask.Viewing.Acuity}); v != ask.Viewing {
+			row = l.at(v)
+		}
+		row.Findings = []apart.Reading{}
+		answer.Rows = append(answer.Rows, row)
+	}
+	return Reply{Answer: answer}, nil
+}
+
+func checkSight(v eye.Viewing, t *apart.Thresholds) error {
+	if err := v.Check(); err != nil {
+		return err
+	}
+	return t.Check()
+}
+
+// look is a version looked at by thresholds.
+type look struct {
+	u     *subject
+	k     *struck
+	scene *apart.Scene
+	t     *apart.Thresholds
+}
+
+// at is what can be read from one distance.
+func (l *look) at(v eye.Viewing) wire.ReadingAt {
+	m, marks := l.k.measured, l.u.design.Lettering
+	r := wire.ReadingAt{
+		Name: nameOfDistance(v.Distance), Viewing: v,
+		Gap: unit.Shown(v.Size(l.t.Gap)), Letter: unit.Shown(v.Size(l.t.Letter)), LetterBest: unit.Shown(v.Size(l.t.LetterBest)),
+		Findings: apart.Read(m, marks, l.scene, v, l.t),
+	}
+	for i := range r.Findings {
+		f := &r.Findings[i]
+		if f.Path == nil {
+			f.Path = []float32{} // a list on the wire, even when empty
+		}
+		switch f.Parted {
+		case sizing.Fails:
+			r.Fail++
+		case sizing.CannotTell:
+			r.Unsure++
+		}
+	}
+	r.Lines, r.Areas = l.u.curveOf(l.k).Parted(v.Size(l.t.Gap).Px(l.scene.Scale))
+	r.ReadFrom, _ = apart.ReadFrom(m, marks, l.scene, v, l.t)
+	r.Words = readingWords(&r)
+	return r
+}
+
+// curveOf puts in order, once, what of a measured pin fails at which limit.
+func (u *subject) curveOf(k *struck) *wall.Curve {
+	kept := &k.curve
+	if k.measured == u.base.measured {
+		kept = &u.base.curve
+	}
+	if *kept == nil {
+		*kept = k.measured.Curve()
+	}
+	return *kept
+}
+
+func nameOfDistance(mm unit.MM) string {
+	for _, d := range eyeUsual().Distances {
+		if d.MM == mm {
+			return d.Name
+		}
+	}
+	return fmt.Sprintf("from %.4g m", float64(mm)/1000)
+}
+
+// readingWords is the answer in a sentence.
+func readingWords(r *wire.ReadingAt) string {
+	letters := 0
+	for i := range r.Findings {
+		if f := &r.Findings[i]; f.Detail == apart.Lettering && f.Parted == sizing.Fails {
+			letters++
+		}
+	}
+	switch {
+	case r.Fail == 0 && r.Unsure == 0:
+		return "everything can be told apart"
+	case letters > 0:
+		return "the lettering is too small to read"
+	case r.Fail == 0:
+		return "nothing surely runs together, but this drawing is too coarse to tell everywhere"
+	}
+	return fmt.Sprintf("%.0f %% of the lines and %.0f %% of the areas can be told apart", 100*r.Lines, 100*r.Areas)
+}
+
+// neighbours says which colours are told apart where they meet.
+func neighbours(s *Session, job Job, ask wire.NeighboursAsk) (Reply, error) {
+	if err := ask.Thresholds.Check(); err != nil {
+		return Reply{}, err
+	}
+	u, err := s.subject(&ask.Picked, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	k, err := u.looked(false, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	sc, t := u.scene(k, colour.RGB8{}), &ask.Thresholds
+	pairs := apart.Pairs(k.measured.Meetings(), sc, t)
+	platings := apart.Platings(pairs, sc, u.design.Fill, t)
+	sep := k.badge.Sep
+	return Reply{Answer: wire.Neighbours{
+		Pairs: pairs, Platings: platings, Ideas: apart.Ideas(pairs, platings, sc, sep.W, sep.H, t),
+		Words: neighbourWords(pairs),
+	}}, nil
+}
+
+// neighbourWords is the answer in a sentence.
+func neighbourWords(pairs []apart.Pair) string {
+	same, dim := 0, 0
+	for i := range pairs {
+		if pairs[i].Same() {
+			same++
+		}
+		if pairs[i].Seen[0].ByLightness == sizing.Fails {
+			dim++
+		}
+	}
+	switch {
+	case len(pairs) == 0:
+		return "no two colours meet"
+	case same > 0:
+		return fmt.Sprintf("%d of %d pairs that meet read as one", same, len(pairs))
+	case dim > 0:
+		return fmt.Sprintf("all %d pairs that meet are told apart in good light; in dim light %d may not be", len(pairs), dim)
+	}
+	return fmt.Sprintf("all %d pairs that meet are told apart", len(pairs))
+}
+
+// lookedAt draws the struck pin on cloth, as it is or as an eye sees it.
+func lookedAt(s *Session, job Job, ask wire.LookAsk) (Reply, error) {
+	if err := checkLongSide(ask.LongSide); err != nil {
+		return Reply{}, err
+	}
+	if !ask.Plain {
+		if err := ask.Viewing.Check(); err != nil {
+			return Reply{}, err
+		}
+	}
+	u, err := s.subject(&ask.Picked, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	k, err := u.struck()
+	if err != nil {
+		return Reply{}, err
+	}
+	img, err := u.pinOnce(k, ask.LongSide, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	pic := eye.OnCloth(eye.Picture{W: img.W, H: img.H, Pix: img.Pix}, ask.Cloth)
+	if !ask.Plain {
+		pitch := k.badge.Scale.MM(1 / img.Scale)
+		if pic, err = eye.Seen(pic, pitch, ask.Viewing, ask.Cloth, job.Progress); err != nil {
+			return Reply{}, err
+		}
+	}
+	return Reply{
+		Answer: wire.Picture{W: img.W, H: img.H, Scale: img.Scale, DX: img.DX, DY: img.DY},
+		Bytes:  rgba(pic.Pix),
+	}, nil
+}
+
+// pinOnce draws the front, or finds it drawn: a distance that is dragged asks
+// for the same pin again and again.
+func (u *subject) pinOnce(k *struck, longSide int, p reduce.Progress) (*sight.Image, error) {
+	key := keyOf(u.key, pinKey{accepted(u.design.Struck()), k.badge.Scale, u.design.Limits, u.design.Fill, u.version.Plating, u.version.Colours, longSide})
+	if img, ok := u.session.pins.get(key); ok {
+		return img, nil
+	}
+	img, err := u.pin(k, sight.Front, longSide, p)
+	if err == nil {
+		u.session.pins.put(key, img)
+	}
+	return img, err
+}
+
+// pinKey is everything that the front of a pin depends on, its flat drawing apart.
+type pinKey struct {
+	Recipes  []sizing.Recipe
+	Scale    unit.PxPerMM
+	Limits   sizing.Limits
+	Fill     sizing.Fill
+	Plating  sizing.PlatingID
+	Colours  []sizing.VersionColour
+	LongSide int
+}
+
+// glance is the answer at a glance: the sizes at which a design can be made and
+// read, beside the one asked for.
+func glance(s *Session, job Job, ask wire.GlanceAsk) (Reply, error) {
+	if err := checkSight(ask.Viewing, &ask.Thresholds); err != nil {
+		return Reply{}, err
+	}
+	u, err := s.subject(&ask.Picked, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	k, err := u.looked(ask.AsDrawn, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	if _, err := u.base.widths(job.Progress); err != nil {
+		return Reply{}, err
+	}
+	made, says, err := u.madeAt(u.holdsFrom(u.base.measured, u.design.Limits), u.design.Limits, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	asked := u.design.Size.MM
+	g := wire.Glance{From: curveFrom, To: curveTo, Made: made, MadeSays: says, Asked: unit.Shown(asked)}
+	g.ReadFrom, g.LettersFrom = apart.ReadFrom(k.measured, u.design.Lettering, u.scene(k, colour.RGB8{}), ask.Viewing, &ask.Thresholds)
+	for _, r := range made {
+		g.CanMake = g.CanMake || asked >= r.From.MM && (r.To.MM == 0 || asked <= r.To.MM)
+	}
+	g.CanRead = g.ReadFrom.MM > 0 && asked >= g.ReadFrom.MM
+	g.Words = glanceWords(&g, nameOfDistance(ask.Viewing.Distance))
+	return Reply{Answer: g}, nil
+}
+
+func glanceWords(g *wire.Glance, where string) string {
+	read := fmt.Sprintf("everything can be read %s from %s", where, g.ReadFrom.InMM)
+	if g.ReadFrom.MM == 0 {
+		read = fmt.Sprintf("no size of pin can be read wholly %s", where)
+	}
+	return fmt.Sprintf("As drawn it %s; %s; you asked for %s.", g.MadeSays, read, g.Asked.InMM)
+}
