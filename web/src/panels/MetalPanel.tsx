@@ -3,18 +3,16 @@ import type { Check, Design, LetterMark, Limits, Plating, Recipe } from '../engi
 import { withBuilt } from '../state/hands';
 import type { LineDraft } from '../state/line';
 import { typed } from '../state/typed';
-import { Choice, Section, Why } from '../widgets/basic';
+import { Choice, Section } from '../widgets/basic';
 import { tone } from '../widgets/look';
 import { TextField } from '../widgets/TextField';
 import { WidthField } from '../widgets/WidthField';
-import { kindWords, measuredWords } from '../words/findings';
-import { mm } from '../words/length';
-import { metalSays, VERDICT } from '../words/words';
+import { metalSays } from '../words/words';
 import { HandLines } from './HandLines';
 import { Lettering } from './Lettering';
 import { RepairList } from './RepairList';
 import { SaveCurves } from './SaveCurves';
-import { SaveMarks } from './SaveMarks';
+import { TroubleSpots } from './TroubleSpots';
 
 export interface MetalProps {
   design: Design;
@@ -46,7 +44,7 @@ export function MetalPanel(p: MetalProps) {
   const bad = findings.some((f) => f.verdict !== 'holds');
   return (
     <Section id="metal" title="Metal" says={metalSays(p.design, plating, findings)} alarm={bad}>
-      <Findings {...p} />
+      <TroubleSpots check={p.check} onFinding={p.onFinding} />
       {p.repairs}
       <Platings {...p} />
       {plating?.softOnly && p.design.fill === 'hard' ? (
@@ -99,32 +97,6 @@ function Platings(p: MetalProps) {
         ))}
       </div>
     </fieldset>
-  );
-}
-
-function Findings(p: MetalProps) {
-  const all = p.check?.findings ?? [];
-  if (all.length === 0) return <p class="fine"><span aria-hidden="true">✓</span> Every line and every colour area holds at this size.</p>;
-  return (
-    <>
-      <h3>Trouble spots</h3>
-      <ol class="findings">
-        {all.map((f, i) => (
-          <li key={i}>
-            <button type="button" onClick={() => p.onFinding(i)} class={f.verdict}>
-              <span class="flag-no" aria-hidden="true">{i + 1}</span>
-              <span><b>{kindWords(f)}</b><br />{measuredWords(f)}</span>
-              <span class="verdict-mark">{VERDICT[f.verdict].mark}<span class="unseen"> {VERDICT[f.verdict].word}</span></span>
-            </button>
-          </li>
-        ))}
-      </ol>
-      <SaveMarks />
-      {p.check && p.check.holdsFrom > 0 ? <p>As drawn, every line and area holds from {mm(p.check.holdsFrom)}.</p> : null}
-      <Why>
-        <p>Width is measured along the middle of each line and area, to the true edge inside a pixel, so to about {mm(Math.max(...all.map((f) => f.error)), 2)} on this drawing. Within that of a limit the answer is “cannot tell”, not a guess.</p>
-      </Why>
-    </>
   );
 }
 

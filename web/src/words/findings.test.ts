@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { FLATS } from '../../dev/canned/answers';
 import { EVERY_KIND } from '../../dev/canned/findings';
-import { factsWords, kindWords, meaningWords, mendsBySize, measuredWords } from './findings';
+import { factsWords, kindWords, manyWords, meaningWords, mendsBySize, measuredWords } from './findings';
 
 const flat = (id: number) => FLATS.find((f) => f.id === id);
 
@@ -23,6 +23,12 @@ describe('trouble spots', () => {
     expect(line && meaningWords(line, { flat: flat(0), other: flat(3) })).toContain('night blue and signal red');
     expect(edge && kindWords(edge)).toBe('Gap in the outer edge');
     expect(edge && meaningWords(edge, { flat: flat(0), other: undefined })).toContain('night blue would run out');
+  });
+
+  it('too many to read are summed up by what most of them are', () => {
+    const [line, edge] = EVERY_KIND;
+    if (!line || !edge) throw new Error('no findings');
+    expect(manyWords([line, edge, line])).toMatch(/^3 places, 2 of them “line too thin”|^3 places, 2 of them “gap in a line”/);
   });
 
   it('are mended by growing only where metal is not missing', () => {

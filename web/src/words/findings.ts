@@ -48,6 +48,14 @@ function unsure(word: string): string {
   return word.includes('too') ? word.replace('too', 'perhaps too') : `${word}, perhaps`;
 }
 
+/** What to make of more trouble spots than anybody reads. */
+export function manyWords(all: readonly Finding[]): string {
+  const counts = new Map<string, number>();
+  for (const f of all) counts.set(kindWords(f), (counts.get(kindWords(f)) ?? 0) + 1);
+  const [kind, n] = [...counts].reduce((a, b) => (b[1] > a[1] ? b : a), ['', 0]);
+  return `${all.length} places, ${n} of them “${kind.toLowerCase()}”. So many mostly come from grain or texture in the picture, or from too small a size: enamel is flat, so try fewer colours, a larger pin, or a drawing without the texture.`;
+}
+
 export function measuredWords(f: Finding): string {
   const outline = outlineWords(f);
   if (outline) return outline.measured(f);
