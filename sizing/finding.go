@@ -84,6 +84,10 @@ const (
 	// them, Area the part's. Verdict Holds when it hangs by eyes that were drawn,
 	// and Count is more than 1 where specks are summed up.
 	LoosePart Kind = "loose-part"
+	// GrownTogether is two eyes by which a part should hang that lie in one piece of
+	// metal, so that nothing swings. Ends are the middles of the two, Thinnest is the
+	// way between them.
+	GrownTogether Kind = "grown-together"
 	// WeakEye is a hole for a jump ring with less metal round it than
 	// Limits.EyeRim, or none: Thinnest is that metal, Typical the width of the hole.
 	// Where the hole is smaller than Limits.Eye, that is the limit and both are its
@@ -130,8 +134,8 @@ type Finding struct {
 	Y0 float64 `json:"y0"`
 	X1 float64 `json:"x1"`
 	Y1 float64 `json:"y1"`
-	// Ends are two places, x and y in turn, for Gap, OpenArea, FadesOut, LoosePart
-	// and LongArm; 0 for every other kind.
+	// Ends are two places, x and y in turn, for Gap, OpenArea, FadesOut, LoosePart,
+	// GrownTogether and LongArm; 0 for every other kind.
 	Ends [4]float64 `json:"ends"`
 	// Path is the centreline of the spot, x and y in turn, thinned for drawing.
 	Path     []float32 `json:"path"`

@@ -9,13 +9,14 @@ import (
 // PartsChoice is what the person says of a pin that is in more than one part.
 type PartsChoice string
 
-// The choices. Where parts are to be one, they are joined by a recipe
-// (BuildBridge) and are then no longer several.
+// The choices.
 const (
 	// PartsOpen leaves it open: a dangle where eyes are drawn to hang it by, a
 	// mistake otherwise.
 	PartsOpen   PartsChoice = ""
 	PartsDangle PartsChoice = "dangle" // the parts hang from each other by rings
+	// PartsOne means one piece of metal: recipes (BuildBridge) join the parts.
+	PartsOne PartsChoice = "one"
 )
 
 // Parts says how the parts of a pin hang together.
@@ -41,29 +42,6 @@ type Eye struct {
 	// Drawn is true of a hole that the drawing has; others are added, with metal
 	// round them.
 	Drawn bool `json:"drawn,omitempty"`
-}
-
-// The usual chain (common practice, no published source; sizes differ from
-// maker to maker).
-const (
-	UsualLinks         = 2
-	UsualRing  unit.MM = 4   // outer diameter of a jump ring
-	wireMM     unit.MM = 0.7 // its wire
-	linkMM     unit.MM = 2.5 // by which one more link lengthens a chain
-)
-
-// Drop is how far apart the middles of the two eyes hang: each ring reaches
-// across the inside of its wire.
-func (j *Join) Drop() unit.MM {
-	ring := j.Ring
-	if ring <= 0 {
-		ring = UsualRing
-	}
-	inside := max(0, ring-2*wireMM)
-	if j.Links <= 0 {
-		return inside
-	}
-	return 2*inside + unit.MM(j.Links)*linkMM
 }
 
 // Eyes are the recipes of the eyes that the drawing does not have.

@@ -29,6 +29,7 @@ type SetOn struct {
 	Edits     []reduce.Edit `json:"edits"`
 	Recipes   []Recipe      `json:"recipes"`
 	Lettering []LetterMark  `json:"lettering,omitempty"`
+	Parts     Parts         `json:"parts,omitempty,omitzero"`
 	Versions  []VersionSet  `json:"versions"`
 }
 
@@ -40,7 +41,7 @@ type VersionSet struct {
 
 // SetNow is what is set on the drawing that is on the sheet.
 func (d *Design) SetNow() *SetOn {
-	s := &SetOn{Colours: d.Colours, Edits: d.Edits, Recipes: d.Recipes, Lettering: d.Lettering, Versions: []VersionSet{}}
+	s := &SetOn{Colours: d.Colours, Edits: d.Edits, Recipes: d.Recipes, Lettering: d.Lettering, Parts: d.Parts, Versions: []VersionSet{}}
 	for _, v := range d.Versions {
 		s.Versions = append(s.Versions, VersionSet{v.ID, v.Colours})
 	}

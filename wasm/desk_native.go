@@ -156,7 +156,7 @@ func (d *desk) fill(r *request) ([]byte, error) {
 		if err := d.fillCodes(ask); err != nil {
 			return nil, err
 		}
-	case "buys", "check", "quote", "choices", "picture", "touch", "hang", "offers", "mendall", "mendedfrom", "marks", "sizes", "joins",
+	case "buys", "check", "quote", "choices", "picture", "touch", "hang", "offers", "mendall", "mendedfrom", "marks", "sizes", "parts", "eyes",
 		"look", "reading", "neighbours", "glance":
 		if _, has := ask["picked"]; !has {
 			ask["picked"] = d.picked

@@ -59,12 +59,13 @@ func (m *Measured) join(w *way, at *At) (sizing.Join, bool) {
 	if m.parts[lower].Y < m.parts[upper].Y {
 		upper, lower = lower, upper
 	}
-	j := sizing.Join{Links: sizing.UsualLinks}
+	var j sizing.Join
 	if a, b, ok := m.drawnEyes(w); ok {
 		if upper != w.from {
 			a, b = b, a
 		}
 		j.Upper, j.Lower = m.drawn(a), m.drawn(b)
+		m.reach(&j, at)
 		return j, true
 	}
 	// A part hangs straight from a point above its centre.
@@ -78,10 +79,17 @@ func (m *Measured) join(w *way, at *At) (sizing.Join, bool) {
 		e.other = &p
 		if q, ok := m.place(lower, upper, -1, e.offs(), &e); ok {
 			j.Upper, j.Lower = m.added(p), m.added(q)
+			m.reach(&j, at)
 			return j, true
 		}
 	}
 	return j, false
+}
+
+// reach sets the links of a join to how far apart its eyes were drawn.
+func (m *Measured) reach(j *sizing.Join, at *At) {
+	a, b := m.HoleOf(&j.Upper, at), m.HoleOf(&j.Lower, at)
+	j.Reach(at.Scale.MM(length(b.X-a.X, b.Y-a.Y) - (a.Across+b.Across)/2))
 }
 
 func (m *Measured) drawn(hole int32) sizing.Eye {
@@ -102,7 +110,7 @@ const (
 	proud = 0.25
 	// leanMM is how far from straight below or above a part may hang before
 	// another way to make its eye is tried first (this tool's choice).
-	leanMM unit.MM = 2
+	leanMM unit.MM = 0.5
 )
 
 // eyeRoom is what the place of an eye is looked for by, in pixels.
@@ -223,21 +231,6 @@ func (m *Measured) eyeAt(e *sizing.Eye) int32 {
 	return -1
 }
 
-// hung says which parts hang from others as the person chose.
-func (m *Measured) hung(p sizing.Parts) map[int32]bool {
-	all := map[int32]bool{}
-	if p.Choice != sizing.PartsDangle {
-		return all
-	}
-	for i := range p.Joins {
-		a, b := m.eyeAt(&p.Joins[i].Upper), m.eyeAt(&p.Joins[i].Lower)
-		if a >= 0 && b >= 0 && m.holes[a].Part != m.holes[b].Part {
-			all[m.holes[a].Part], all[m.holes[b].Part] = true, true
-		}
-	}
-	return all
-}
-
 // weakEyes finds the eyes of a dangle with too little metal round them, and
 // those that are no hole at all.
 func (m *Measured) weakEyes(at *At) []sizing.Finding {
@@ -247,7 +240,11 @@ func (m *Measured) weakEyes(at *At) []sizing.Finding {
 	}
 	done := map[int32]bool{}
 	for i := range at.Parts.Joins {
-		for _, e := range []*sizing.Eye{&at.Parts.Joins[i].Upper, &at.Parts.Joins[i].Lower} {
+		j := &at.Parts.Joins[i]
+		if f, ok := m.grownTogether(j, at); ok {
+			found = append(found, f)
+		}
+		for _, e := range []*sizing.Eye{&j.Upper, &j.Lower} {
 			k := m.eyeAt(e)
 			if k >= 0 && done[k] {
 				continue

@@ -78,7 +78,7 @@ func rank(v sizing.Verdict) int {
 }
 
 func order(k sizing.Kind) int {
-	return slices.Index([]sizing.Kind{sizing.LoosePart, sizing.WeakEye, sizing.ThinBridge, sizing.LongArm, sizing.SharpTip}, k)
+	return slices.Index([]sizing.Kind{sizing.LoosePart, sizing.GrownTogether, sizing.WeakEye, sizing.ThinBridge, sizing.LongArm, sizing.SharpTip}, k)
 }
 
 func share(f *sizing.Finding) float64 {

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"badgewright/sizing"
-	"badgewright/sizing/unit"
 )
 
 // Part is one connected part of the silhouette.
@@ -206,15 +205,4 @@ func (m *Measured) specks(list []int32, at *At) sizing.Finding {
 		}
 	}
 	return f
-}
-
-// Apart says whether a pin of a scale is in several parts, specks left out.
-func (m *Measured) Apart(scale unit.PxPerMM) bool {
-	n := 0
-	for k := range m.parts {
-		if m.parts[k].Area >= speckMM2*float64(scale)*float64(scale) {
-			n++
-		}
-	}
-	return n > 1
 }

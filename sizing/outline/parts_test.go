@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"badgewright/sizing"
+	"badgewright/sizing/unit"
 )
 
 // Two discs apart are two parts, as far from each other as drawn.
@@ -91,7 +92,7 @@ func TestDrawnEyesAreTakenForADangle(t *testing.T) {
 	require.Len(t, joins, 1)
 	assert.True(t, joins[0].Upper.Drawn && joins[0].Lower.Drawn)
 	assert.Less(t, joins[0].Upper.At[1], joins[0].Lower.At[1])
-	assert.Equal(t, sizing.UsualLinks, joins[0].Links)
+	assert.Zero(t, joins[0].Links, "a ring reaches about as far as they were drawn")
 	at.Parts = sizing.Parts{Choice: sizing.PartsDangle, Joins: joins}
 	assert.Empty(t, m.Findings(at), "what hangs as it should is no trouble")
 	assert.Empty(t, at.Parts.Eyes(), "what is drawn needs no recipe")
@@ -153,7 +154,7 @@ func TestAddedEyesKeepTheLimits(t *testing.T) {
 			assert.Equal(t, c.ear[k], far >= 0.75*20-1.5, "%s: the hole is outside what is drawn", name)
 		}
 		low := joins[0].Lower.At[0] * float64(m.v.w)
-		assert.InDelta(t, m.parts[1].X, low, 40, "%s: hangs straight but for a little", name)
+		assert.InDelta(t, m.parts[1].X, low, 10.5, "%s: hangs straight but for a little", name)
 		at.Parts = sizing.Parts{Choice: sizing.PartsDangle, Joins: joins}
 		assert.Len(t, at.Parts.Eyes(), 2, name)
 	}
@@ -174,4 +175,61 @@ func TestDrop(t *testing.T) {
 	assert.InDelta(t, 2.6, float64((&sizing.Join{}).Drop()), 1e-9)
 	assert.InDelta(t, 10.2, float64((&sizing.Join{Links: 2}).Drop()), 1e-9)
 	assert.InDelta(t, 12.2, float64((&sizing.Join{Links: 2, Ring: 5}).Drop()), 1e-9)
+}
+
+// What hangs from a part that itself hangs from nothing is loose with it, and two
+// eyes in one piece of metal hang nothing.
+func TestWhatHangsTogether(t *testing.T) {
+	s := join(disc(-12, 0, 5), disc(0, 0, 3), disc(9, 0, 3))
+	for _, x := range []float64{-8.6, -1.6, 1.6, 8} {
+		s = s.less(disc(x, 0, 0.8))
+	}
+	m := measured(t, s, 18, 20)
+	require.Len(t, m.parts, 3)
+	eye := func(x float64) sizing.Eye { return sizing.Eye{At: [2]float64{(x + 18) / 36, 0.5}, Drawn: true} }
+	loose := func(joins ...sizing.Join) int {
+		at := usual(20)
+		at.Parts = sizing.Parts{Choice: sizing.PartsDangle, Joins: joins}
+		assert.Equal(t, 3, m.PartsAt(at))
+		return m.LooseAt(at)
+	}
+	assert.Equal(t, 2, loose())
+	assert.Equal(t, 1, loose(sizing.Join{Upper: eye(-8.6), Lower: eye(-1.6)}))
+	assert.Equal(t, 0, loose(sizing.Join{Upper: eye(-8.6), Lower: eye(-1.6)}, sizing.Join{Upper: eye(1.6), Lower: eye(8)}))
+	assert.Equal(t, 2, loose(sizing.Join{Upper: eye(1.6), Lower: eye(8)}), "they hang together, from nothing")
+
+	at := usual(20)
+	at.Parts = sizing.Parts{Choice: sizing.PartsDangle, Joins: []sizing.Join{{Upper: eye(-1.6), Lower: eye(1.6)}}}
+	grown := ofKind(m.Findings(at), sizing.GrownTogether)
+	require.Len(t, grown, 1)
+	assert.InDelta(t, 3.2, float64(grown[0].Thinnest), 0.1)
+	assert.Equal(t, sizing.Fails, grown[0].Verdict)
+	assert.Len(t, ofKind(m.Findings(at), sizing.LoosePart), 2)
+}
+
+// An eye that is moved is told at once what it finds: the limits are 1.5 mm for
+// the hole, 1 mm round it and 1.5 mm for a foot (common practice, no published
+// source).
+func TestRoomForAnEye(t *testing.T) {
+	m := measured(t, join(disc(-8, 0, 6).less(disc(-8, 0, 1)), disc(5, 0, 4)), 15, 20)
+	for want, x := range map[Room][]float64{
+		RoomThere:   {-4.5, -11.5, 5, -14.75, 9.5, 0.9},
+		RoomOff:     {12},
+		RoomThin:    {10.7},
+		RoomHole:    {-6.5},
+		RoomTouches: {-0.5, -0.6},
+	} {
+		for _, mm := range x {
+			assert.Equal(t, want, m.RoomFor(&sizing.Eye{At: [2]float64{(mm + 15) / 30, 0.5}}, usual(20)), mm)
+		}
+	}
+}
+
+// Links are so many that the chain hangs about as far as was drawn.
+func TestReach(t *testing.T) {
+	for gap, links := range map[float64]int{-3: 0, 2: 0, 5: 0, 6: 1, 7.7: 1, 10: 2, 13: 3, 500: 12} {
+		var j sizing.Join
+		j.Reach(unit.MM(gap))
+		assert.Equal(t, links, j.Links, gap)
+	}
 }

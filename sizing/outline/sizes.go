@@ -24,9 +24,11 @@ const sizesPerMM = 10
 // measure of its box; none when there is none up to 120 mm. A size may be too
 // small, for what is thin or narrow, and too large, for an arm that a finger
 // gets hold of. Parts that hang loose do so at any size, and a point that was
-// drawn sharp is sharp at any: they do not count.
+// drawn sharp is sharp at any: they do not count. Nor do eyes that are added, which
+// are as large as they must be at every size.
 func (m *Measured) HoldsIn(box [4]float64, by sizing.SizeBy, at At) []Sizes {
 	lo, hi := int(math.Ceil(float64(sizing.LeastSize)*sizesPerMM)), int(Greatest)*sizesPerMM
+	at.Parts.Joins = onlyDrawn(at.Parts.Joins)
 	scale := func(k int) At {
 		at.Scale = sizing.ScaleFor(box, sizing.Size{MM: unit.MM(k) / sizesPerMM, By: by})
 		return at
@@ -38,6 +40,17 @@ func (m *Measured) HoldsIn(box [4]float64, by sizing.SizeBy, at At) []Sizes {
 		return nil
 	}
 	return []Sizes{{From: unit.MM(from) / sizesPerMM, To: unit.MM(beyond-1) / sizesPerMM}}
+}
+
+// onlyDrawn leaves out the joins by an eye that the drawing does not have.
+func onlyDrawn(all []sizing.Join) []sizing.Join {
+	var kept []sizing.Join
+	for _, j := range all {
+		if j.Upper.Drawn && j.Lower.Drawn {
+			kept = append(kept, j)
+		}
+	}
+	return kept
 }
 
 // firstSize returns the first of lo..hi that is so, hi+1 when none is; all that

@@ -16,6 +16,8 @@ type Look struct {
 	Posts  []sizing.Post
 	Clutch unit.MM
 	Pad    unit.MM
+	// Chain is the rings and links that parts hang by, given from the front.
+	Chain []sizing.Loop
 	// Recolour gives flats other colours and Finish other finishes, by ID; nil
 	// changes none.
 	Recolour Recolour
@@ -47,6 +49,7 @@ func Struck(b *sizing.Badge, look Look, p reduce.Progress) (*Image, error) {
 	} else {
 		pix = s.front()
 	}
+	s.chain(fr, pix)
 	if err := tell(p, 0.95, "polishing"); err != nil {
 		return nil, err
 	}

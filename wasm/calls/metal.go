@@ -53,6 +53,9 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		answer.GrowTo = unit.Shown(holds)
 	}
 	u.stamp(&answer, k.badge.Scale)
+	if answer.Parts, err = u.parts(k, job.Progress); err != nil {
+		return Reply{}, err
+	}
 	answer.Verdict, answer.Words = fit.Verdict(findings, size, holds)
 	if answer.Proposal, err = u.proposal(k.badge.Scale, job.Progress); err != nil {
 		return Reply{}, err

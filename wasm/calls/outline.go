@@ -9,7 +9,6 @@ import (
 	"badgewright/sizing/mend"
 	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
-	"badgewright/wasm/wire"
 )
 
 // shape returns the measures of the outline as drawn, found once.
@@ -83,41 +82,4 @@ func (u *subject) repairs(d *mend.Drawing, f sizing.Finding, p reduce.Progress) 
 	}
 	found, err = mend.For(d, f, p)
 	return found, mend.Why(&f), err
-}
-
-// joins proposes how the parts hang from each other.
-func joins(s *Session, job Job, ask wire.JoinsAsk) (Reply, error) {
-	u, err := s.subject(&ask.Picked, job.Progress)
-	if err != nil {
-		return Reply{}, err
-	}
-	scale, err := scaleOf(u.design, u.base)
-	if err != nil {
-		return Reply{}, err
-	}
-	m, err := u.base.shape(job.Progress)
-	if err != nil {
-		return Reply{}, err
-	}
-	found, fits := m.Joins(outline.Of(u.design, scale))
-	answer := wire.Joins{Joins: []sizing.Join{}, Drops: []unit.Length{}, Fits: fits && m.Apart(scale)}
-	for i := range found {
-		answer.Joins = append(answer.Joins, found[i])
-		answer.Drops = append(answer.Drops, unit.Shown(found[i].Drop()))
-	}
-	answer.Words = joinWords(found, fits, m.Apart(scale))
-	return Reply{Answer: answer}, nil
-}
-
-func joinWords(found []sizing.Join, fits, apart bool) string {
-	switch drawn := slices.ContainsFunc(found, func(j sizing.Join) bool { return j.Upper.Drawn && j.Lower.Drawn }); {
-	case !apart:
-		return "The pin is one piece; there is nothing to hang."
-	case !fits:
-		return "There is no room for an eye in or beside every part. Draw the parts farther apart, or larger, or join them by a bridge."
-	case drawn:
-		return "The parts hang by the eyes that were drawn."
-	default:
-		return "An eye is added to each part, with metal round it."
-	}
 }

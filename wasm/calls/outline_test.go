@@ -55,10 +55,10 @@ func TestALoosePartIsHungOrJoined(t *testing.T) {
 	require.Len(t, loose, 1)
 	assert.Equal(t, sizing.Fails, loose[0].Verdict)
 
-	got, _ := ask[wire.Joins](t, s, "joins", wire.JoinsAsk{Picked: p}, nil)
+	got, _ := ask[wire.PartsChosen](t, s, "parts", wire.PartsAsk{Picked: p, Choice: sizing.PartsDangle}, nil)
 	require.True(t, got.Fits)
-	require.Len(t, got.Joins, 1)
-	d.Parts = sizing.Parts{Choice: sizing.PartsDangle, Joins: got.Joins}
+	require.Len(t, got.Parts.Joins, 1)
+	d.Parts = got.Parts
 	hung := checked(t, s, p)
 	assert.Empty(t, ofKind(hung.Findings, sizing.LoosePart))
 	assert.Empty(t, ofKind(hung.Findings, sizing.WeakEye))

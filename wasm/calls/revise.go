@@ -76,7 +76,7 @@ func (r *revision) next() Reply {
 		r.ref.Lost = append(r.ref.Lost, lostWords(e, names))
 	}
 	d.Edits = append([]reduce.Edit{}, r.carried.Edits...)
-	d.Recipes, d.Lettering = r.recipes(), r.marks()
+	d.Recipes, d.Lettering, d.Parts = r.recipes(), r.marks(), r.hangs()
 	d.Versions = append([]sizing.Version{}, d.Versions...)
 	for i := range d.Versions {
 		v := &d.Versions[i]
@@ -95,9 +95,9 @@ func (r *revision) back() Reply {
 	d := *r.design
 	set := r.ref.Set
 	if set == nil {
-		set = &sizing.SetOn{Colours: d.Colours, Edits: r.carried.Edits, Recipes: r.recipes(), Lettering: r.marks()}
+		set = &sizing.SetOn{Colours: d.Colours, Edits: r.carried.Edits, Recipes: r.recipes(), Lettering: r.marks(), Parts: r.hangs()}
 	}
-	d.Colours, d.Edits, d.Recipes, d.Lettering = set.Colours, set.Edits, set.Recipes, set.Lettering
+	d.Colours, d.Edits, d.Recipes, d.Lettering, d.Parts = set.Colours, set.Edits, set.Recipes, set.Lettering, set.Parts
 	d.Versions = append([]sizing.Version{}, d.Versions...)
 	for i := range d.Versions {
 		v := &d.Versions[i]

@@ -61,6 +61,9 @@ func lineWords(kind sizing.RecipeKind) string {
 	return what + ": " + lostWhy[reduce.NothingThere] + "."
 }
 
+// hangWords says it of eyes that a part hung by.
+var hangWords = "A place where parts hang from each other: " + lostWhy[reduce.NothingThere] + "."
+
 // differsWords says how much of a drawing is another.
 func differsWords(d *reduce.Difference) string {
 	places := "1 place"

@@ -100,6 +100,10 @@ func (u *subject) pin(k *struck, side sight.Side, longSide int, p reduce.Progres
 			return nil, err
 		}
 	}
+	var err error
+	if look.Chain, err = u.chain(k.badge.Scale, p); err != nil {
+		return nil, err
+	}
 	return sight.Struck(k.badge, look, p)
 }
 

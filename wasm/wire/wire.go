@@ -264,6 +264,8 @@ type Check struct {
 	Findings []sizing.Finding `json:"findings"`
 	// Lettering says how each marked capital holds, in the design's order.
 	Lettering []sizing.Lettered `json:"lettering,omitempty"`
+	// Parts is how it holds together; absent when it is drawn in one piece.
+	Parts *HeldParts `json:"parts,omitempty"`
 	// Proposal is metal that was not drawn and that waits for a yes; absent when
 	// there is none.
 	Proposal *Proposal `json:"proposal,omitempty"`

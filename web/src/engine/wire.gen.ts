@@ -99,6 +99,33 @@ export interface LetterMark {
   y1: number;
 }
 
+/** PartsChoice is what the person says of a pin that is in more than one part. */
+export type PartsChoice = "" | "dangle" | "one";
+
+/** Eye is a hole that a ring goes through. */
+export interface Eye {
+  /** At is its middle, in shares (0..1) of the drawing's width and height. */
+  at: [number, number];
+  /** Drawn is true of a hole that the drawing has; others are added, with metal round them. */
+  drawn?: boolean;
+}
+
+/** Join is one place at which a part hangs from another. */
+export interface Join {
+  upper: Eye;
+  lower: Eye;
+  /** Ring is the outer diameter of the jump ring at either end; 0 for the usual. */
+  ring?: MM;
+  /** Links of chain between the rings; 0 when one ring alone joins the two. */
+  links: number;
+}
+
+/** Parts says how the parts of a pin hang together. */
+export interface Parts {
+  choice: PartsChoice;
+  joins?: Join[];
+}
+
 /** Finish is what sets a fill or a metal face apart from the plain one. */
 export type Finish = "" | "glitter" | "pearl" | "translucent" | "glow" | "sandblasted" | "textured";
 
@@ -126,6 +153,7 @@ export interface SetOn {
   edits: Edit[];
   recipes: Recipe[];
   lettering?: LetterMark[];
+  parts?: Parts;
   versions: VersionSet[];
 }
 
@@ -146,33 +174,6 @@ export interface DrawingRef {
   lost?: string[];
   /** Set is what was set on it when another took its place on the sheet. */
   set?: SetOn;
-}
-
-/** PartsChoice is what the person says of a pin that is in more than one part. */
-export type PartsChoice = "" | "dangle";
-
-/** Eye is a hole that a ring goes through. */
-export interface Eye {
-  /** At is its middle, in shares (0..1) of the drawing's width and height. */
-  at: [number, number];
-  /** Drawn is true of a hole that the drawing has; others are added, with metal round them. */
-  drawn?: boolean;
-}
-
-/** Join is one place at which a part hangs from another. */
-export interface Join {
-  upper: Eye;
-  lower: Eye;
-  /** Ring is the outer diameter of the jump ring at either end; 0 for the usual. */
-  ring?: MM;
-  /** Links of chain between the rings; 0 when one ring alone joins the two. */
-  links: number;
-}
-
-/** Parts says how the parts of a pin hang together. */
-export interface Parts {
-  choice: PartsChoice;
-  joins?: Join[];
 }
 
 /** SizeBy says which measure of the outline a size is. */
@@ -867,7 +868,7 @@ export interface Measures {
 export type PxPerMM = number;
 
 /** Kind is the kind of a trouble spot. */
-export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out" | "clutch-shows" | "loose-part" | "weak-eye" | "thin-bridge" | "sharp-tip" | "long-arm";
+export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out" | "clutch-shows" | "loose-part" | "grown-together" | "weak-eye" | "thin-bridge" | "sharp-tip" | "long-arm";
 
 /** Verdict is one of three answers. */
 export type Verdict = "holds" | "fails" | "cannot-tell";
@@ -885,7 +886,7 @@ export interface Finding {
   y0: number;
   x1: number;
   y1: number;
-  /** Ends are two places, x and y in turn, for Gap, OpenArea, FadesOut, LoosePart and LongArm; 0 for every other kind. */
+  /** Ends are two places, x and y in turn, for Gap, OpenArea, FadesOut, LoosePart, GrownTogether and LongArm; 0 for every other kind. */
   ends: [number, number, number, number];
   /** Path is the centreline of the spot, x and y in turn, thinned for drawing. */
   path: number[];
@@ -923,6 +924,67 @@ export interface Lettered {
   verdict: Verdict;
   /** HoldsFrom is the size, by the design's measure, from which it holds: 0 where none is asked, or no size does. */
   holdsFrom: MM;
+}
+
+/** Room is what an added eye finds at its place. */
+export type Room = "" | "off" | "thin" | "touches" | "hole";
+
+/** HangingEye is one eye on the pin. */
+export interface HangingEye {
+  /** working px */
+  x: number;
+  y: number;
+  /** of the hole, px */
+  across: number;
+  /** metal that is added round it, px; 0 of a drawn one */
+  rim: number;
+  drawn: boolean;
+  /** Left and Top are of its middle, from the left and the top of the drawn outline as seen from the front. */
+  left: Length;
+  top: Length;
+  room: Room;
+  /** Problem says what is wrong with its place; empty when nothing is. */
+  problem: string;
+}
+
+/** Loop is one ring or link of a chain as it lies on the drawing, in working px. */
+export interface Loop {
+  /** its middle */
+  x: number;
+  y: number;
+  /** Long is its outer length along Angle (radians, from x to y), Wide its outer width as it is seen, turned to the eye or not, Wire the thickness. */
+  long: number;
+  wide: number;
+  wire: number;
+  angle: number;
+  /** a ring, not a link */
+  ring?: boolean;
+}
+
+/** Hanging is one join as it hangs. */
+export interface Hanging {
+  upper: HangingEye;
+  lower: HangingEye;
+  /** Ring and Links are as they are used, and Drop is how far apart the middles of the eyes then hang. */
+  ring: Length;
+  links: number;
+  drop: Length;
+  loops: Loop[];
+  says: string;
+  /** Problem is what keeps it from hanging so; empty when nothing does. */
+  problem: string;
+}
+
+/** HeldParts is how a pin that is drawn in several parts holds together. */
+export interface HeldParts {
+  /** as drawn, specks left out */
+  count: number;
+  /** Choice is what the person said; where nothing was said of parts that bridges join, they are one. */
+  choice: PartsChoice;
+  joins: Hanging[];
+  /** Loose is how many parts nothing joins to the rest. */
+  loose: number;
+  says: string;
 }
 
 /** ProposedLine is one stretch of it, which the recipe of a kind builds. */
@@ -1214,6 +1276,8 @@ export interface Check {
   findings: Finding[];
   /** Lettering says how each marked capital holds, in the design's order. */
   lettering?: Lettered[];
+  /** Parts is how it holds together; absent when it is drawn in one piece. */
+  parts?: HeldParts;
   /** Proposal is metal that was not drawn and that waits for a yes; absent when there is none. */
   proposal?: Proposal;
   /** Next is what happens with one enamel fewer; absent when none can go. */
@@ -1752,19 +1816,26 @@ export interface Hung {
   places: Place[];
 }
 
-/** JoinsAsk asks how the parts of a picked version could hang from each other. */
-export interface JoinsAsk {
+/** PartsAsk asks what a choice for the parts of a picked version brings with it. */
+export interface PartsAsk {
   picked: Picked;
+  choice: PartsChoice;
 }
 
-/** Joins is a place for an eye in each part, to be made the design's Parts: holes that were drawn for it, or eyes to add where there is room. */
-export interface Joins {
-  joins: Join[];
-  /** Drops is how far apart the middles of the two eyes of each join hang. */
-  drops: Length[];
-  /** Fits is false when some part finds no room for an eye. */
+/** PartsChosen is what to make of the design: eyes to hang the parts by, or bridges of metal that join them. */
+export interface PartsChosen {
+  parts: Parts;
+  /** all of the design's, bridges added or taken out */
+  recipes: Recipe[];
+  /** Fits is false when some part found no room for an eye, or no bridge that does. */
   fits: boolean;
   words: string;
+}
+
+/** EyesAsk asks how the parts of a picked version hang by some joins, as an eye is moved: quick enough for every frame of a drag. */
+export interface EyesAsk {
+  picked: Picked;
+  joins: Join[];
 }
 
 /** Report is what a browser says of the screen and the window that a page is on. Lengths are in its CSS pixels. */
@@ -1933,7 +2004,8 @@ export interface Calls {
   marks: { ask: MarksAsk; answer: PNGFile };
   sizes: { ask: SizesAsk; answer: Sizes };
   hang: { ask: HangAsk; answer: Hung };
-  joins: { ask: JoinsAsk; answer: Joins };
+  parts: { ask: PartsAsk; answer: PartsChosen };
+  eyes: { ask: EyesAsk; answer: HeldParts };
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
   shapes: { ask: ShapesAsk; answer: Shapes };

@@ -21,6 +21,8 @@ export interface MetalProps {
   check: Check | undefined;
   /** Everything repaired at once. */
   repairs?: ComponentChildren;
+  /** What the parts are, of a pin drawn in several. */
+  parts?: ComponentChildren;
   onPlating: (id: string) => void;
   onMaking: (m: Design['making']) => void;
   onFill: (f: Design['fill']) => void;
@@ -46,6 +48,7 @@ export function MetalPanel(p: MetalProps) {
     <Section id="metal" title="Metal" says={metalSays(p.design, plating, findings)} alarm={bad}>
       <TroubleSpots check={p.check} onFinding={p.onFinding} />
       {p.repairs}
+      {p.parts}
       <Platings {...p} />
       {plating?.softOnly && p.design.fill === 'hard' ? (
         <p class="warn">As a rule {plating.name} goes with soft enamel only; ask your maker before choosing hard.</p>

@@ -6,5 +6,5 @@ import { designOf, versionOf, type Place } from './project';
 export function lookOf(p: Project, at: Place): string {
   const d = designOf(p, at);
   const v = versionOf(p, at);
-  return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.making, d?.fill, v?.plating, v?.colours]);
+  return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.parts, d?.making, d?.fill, v?.plating, v?.colours]);
 }

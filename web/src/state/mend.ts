@@ -106,7 +106,7 @@ export const sized = signal<Sized | undefined>(undefined);
 /** What that size hangs on; a change of size asks nothing anew. */
 export function sizedBy(p: Project): string {
   const d = designOf(p, s.at.value);
-  return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.limits, d?.size.by]);
+  return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.parts, d?.limits, d?.size.by]);
 }
 
 /** Tries one size after another, and leaves room for other questions between. */

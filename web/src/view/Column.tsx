@@ -17,6 +17,7 @@ import { OrderPanel } from '../panels/OrderPanel';
 import { SightPanel } from '../panels/SightPanel';
 import { reviseFirst } from './doors';
 import { Maker } from './Maker';
+import { Parts } from './Parts';
 import { Repairs } from './Repairs';
 import { Sizes } from './Sizes';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
@@ -80,7 +81,7 @@ export function Column() {
             onFlat={(flat) => { s.turned.value = false; s.spot.value = { kind: 'flat', flat, ...CENTRE }; toSheet(); }}
           />
           <MetalPanel
-            design={d} platings={s.hello.value?.platings ?? []} plating={v.plating} check={check} repairs={<Repairs />}
+            design={d} platings={s.hello.value?.platings ?? []} plating={v.plating} check={check} repairs={<Repairs />} parts={<Parts />}
             onPlating={(plating) => s.change((p) => withVersion(p, { plating }), `Plating ${plating}`)}
             onMaking={(making) => remake({ making }, `Made ${MAKING_WORDS[making]}`)}
             onFill={(fill) => remake({ fill }, `Filled: ${FILL_WORDS[fill]}`)}

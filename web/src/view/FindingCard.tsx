@@ -10,6 +10,8 @@ interface Props {
   other: Flat | undefined;
   /** The size from which everything holds, when the pin is smaller. */
   growTo: Length | undefined;
+  /** What is asked about it first. */
+  asks?: ComponentChildren;
   /** What can be done about it. */
   repairs?: ComponentChildren;
   onGrow: (to: Length) => void;
@@ -18,12 +20,13 @@ interface Props {
   onStep: (by: 1 | -1) => void;
 }
 
-export function FindingCard({ finding: f, flat, other, growTo, repairs, onGrow, onFlat, onList, onStep }: Props) {
+export function FindingCard({ finding: f, flat, other, growTo, asks, repairs, onGrow, onFlat, onList, onStep }: Props) {
   return (
     <div class="card-body">
       <p class={`verdict-line ${f.verdict}`}><b>{VERDICT[f.verdict].mark} {measuredWords(f)}</b></p>
       <p>{meaningWords(f, { flat, other })}</p>
       <p class="facts">{factsWords(f)}</p>
+      {asks}
       {repairs}
       <div class="two">
         {growTo ? <button type="button" class="plain" onClick={() => onGrow(growTo)}>Grow to {growTo.inMM}</button> : null}

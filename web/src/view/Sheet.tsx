@@ -6,6 +6,7 @@ import { bounds } from '../state/bounds';
 import { underOf, withRecipe } from '../state/hands';
 import { withMark } from '../state/lettering';
 import { markOf, recipeOf, type LineDraft } from '../state/line';
+import { liveParts } from '../state/parts';
 import { liveBack } from '../state/posts';
 import { designOf, withDesign } from '../state/project';
 import { perMM, trueSize } from '../state/screen';
@@ -122,7 +123,7 @@ export function Sheet() {
           room={room} check={check} front={s.front.value} back={s.back.value} hung={liveBack()} brought={s.brought.value} marked={marked.value}
           turned={s.turned.value} holding={s.holding.value} layout={layout} factor={factor.value}
           lining={spot?.kind === 'line'} gap={gap.value} pointed={s.shownDesign.value?.recipes[s.pointed.value ?? -1]} thinnest={thinnest}
-          letter={s.shownDesign.value?.lettering?.find((m) => m === s.pointedLetter.value)} spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}
+          letter={s.shownDesign.value?.lettering?.find((m) => m === s.pointedLetter.value)} parts={liveParts() ?? check?.parts} spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}
           plating={s.plating.value} twin={twin + TWIN_FOOT}
           onSide={setPictureSide}
           onTouch={(x, y, at) => void touched(x, y, at)}

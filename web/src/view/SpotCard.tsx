@@ -1,9 +1,10 @@
 // The card at the spot that was touched: which one, and what its acts do to the project.
 import type { ComponentChildren } from 'preact';
-import type { Check, Edit, Flat, Gap } from '../engine/wire.gen';
+import type { Check, Edit, Finding, Flat, Gap } from '../engine/wire.gen';
 import { colourOf, withFinish, withHandEdit } from '../state/colouring';
 import { countFor, drawnIn, fillOf, lineAcross, moreByEdit, moreEnamels, piecesOf, roomForMore, splitOf, withArea, withRecipe, type Seen, type Under, type Wish } from '../state/hands';
 import { begun, type LineKind } from '../state/line';
+import { choosing, chooseParts } from '../state/parts';
 import { drawingOf, withDesign, withSize } from '../state/project';
 import * as s from '../state/store';
 import { FinishChoice } from '../widgets/FinishChoice';
@@ -14,6 +15,7 @@ import { AreaPart, type AreaActs } from './AreaPart';
 import { FindingCard } from './FindingCard';
 import { FindingRepairs } from './FindingRepairs';
 import { FlatCard } from './FlatCard';
+import { PartsQuestion } from './PartsQuestion';
 import { go } from './go';
 import { LineButtons } from './LineButtons';
 import type { Mapping } from './place';
@@ -127,6 +129,7 @@ function FindingSpot({ check, room, spot }: CardProps & { spot: SpotOf<'finding'
     <Card spot={spot} name={`spot${spot.index}`} title={`Trouble spot ${spot.index + 1} of ${n}`} room={room}>
       <FindingCard
         finding={finding} flat={flat} other={other} growTo={check.growTo.mm > 0 && mendsBySize(finding) ? check.growTo : undefined}
+        asks={asksParts(finding) ? <PartsQuestion busy={choosing.value} onHang={() => void chooseParts('dangle').then(close)} /> : undefined}
         repairs={s.shown.value ? <FindingRepairs project={s.shown.value.project} finding={finding} onDone={close} /> : undefined}
         onGrow={(to) => { s.change((p) => withSize(p, to.mm), `Grew to ${to.inMM}`); close(); }}
         onFlat={() => flat && (s.spot.value = { kind: 'flat', flat: flat.id, x: spot.x, y: spot.y })}
@@ -136,6 +139,9 @@ function FindingSpot({ check, room, spot }: CardProps & { spot: SpotOf<'finding'
     </Card>
   );
 }
+
+/** A part stands alone, and it is not a speck. */
+const asksParts = (f: Finding) => f.kind === 'loose-part' && f.count === 1;
 
 function seenNow(check: Check): Seen {
   return { flats: check.flats, asked: s.shownDesign.value?.colours ?? check.flats.count, most: s.hello.value?.maxCount ?? check.flats.count };

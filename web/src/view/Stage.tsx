@@ -1,11 +1,12 @@
 // The pin in the middle of the sheet, with everything that stands round it.
 import { useEffect } from 'preact/hooks';
-import type { Check, Gap, Hung, LetterMark, Plating, Recipe } from '../engine/wire.gen';
+import type { Check, Gap, HeldParts, Hung, LetterMark, Plating, Recipe } from '../engine/wire.gen';
 import type { Drawn, Spot } from '../state/store';
 import { BackFace } from './BackFace';
 import { CalloutLabels, layCallouts, Leaders } from './Callouts';
 import { Canvas } from '../widgets/Canvas';
 import { Dimensions, type Side } from './Dimensions';
+import { Eyes } from './Eyes';
 import { Flags, SpotLines } from './Flags';
 import { MARGIN, NARROW, type Layout } from './layout';
 import { LetterSpan } from './LetterSpan';
@@ -41,6 +42,8 @@ export interface StageProps {
   thinnest: number;
   /** A marked capital that is pointed at elsewhere. */
   letter: LetterMark | undefined;
+  /** How the parts hang, while an eye moves or as it was checked. */
+  parts: HeldParts | undefined;
   spot: Spot | undefined;
   name: string;
   plating: Plating | undefined;
@@ -131,6 +134,7 @@ function Around(p: StageProps & { check: Check; map: Mapping; mark: Point | unde
         onDrag={p.onDrag} onDrop={p.onDrop} onSize={p.onSize}
       />
       <Flags findings={check.findings} map={map} picked={picked} onFlag={p.onFlag} />
+      {p.parts && p.parts.joins.length > 0 ? <Eyes parts={p.parts} live={p.parts !== check.parts} check={check} map={map} home={p.layout.box} /> : null}
       {gap ? <GapWords {...gap} /> : null}
     </>
   );

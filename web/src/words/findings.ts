@@ -140,7 +140,7 @@ function meeting(flat: Flat | undefined, other: Flat | undefined): string {
 }
 
 /** Metal that is missing is so at every size. */
-const AT_ANY_SIZE: readonly Finding['kind'][] = ['no-line', 'no-edge', 'gap', 'open-area', 'loose-part'];
+const AT_ANY_SIZE: readonly Finding['kind'][] = ['no-line', 'no-edge', 'gap', 'open-area', 'loose-part', 'grown-together'];
 
 /** Whether a larger pin has the trouble no more. */
 export function mendsBySize(f: Finding): boolean {

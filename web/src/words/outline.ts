@@ -4,7 +4,7 @@ import type { Finding } from '../engine/wire.gen';
 import { mm, mm2 } from './length';
 
 /** The kinds that are of the outline. */
-export type OutlineKind = 'loose-part' | 'weak-eye' | 'thin-bridge' | 'sharp-tip' | 'long-arm';
+export type OutlineKind = 'loose-part' | 'grown-together' | 'weak-eye' | 'thin-bridge' | 'sharp-tip' | 'long-arm';
 
 interface Words {
   measured: (f: Finding) => string;
@@ -15,6 +15,7 @@ const newtons = (v: number | undefined) => `${(v ?? 0).toFixed(v !== undefined &
 
 export const OUTLINE_KINDS: Record<OutlineKind, string> = {
   'loose-part': 'A part stands alone',
+  'grown-together': 'Parts grow together',
   'weak-eye': 'Eye too weak',
   'thin-bridge': 'Metal too thin to hold its shape',
   'sharp-tip': 'Sharp tip',
@@ -29,6 +30,10 @@ const OUTLINE: Record<OutlineKind, Words> = {
       if (f.count > 1) return 'Nothing this small can be made by itself. Take the specks out, or let them touch the pin.';
       return 'Nothing joins this part to the rest, and a pin is one piece of metal. Hang it from a ring, join it by a bridge of metal, or let it go.';
     },
+  },
+  'grown-together': {
+    measured: (f) => `two eyes in one piece of metal, ${mm(f.thinnest)} apart`,
+    meaning: () => 'These parts are to hang from each other, but their metal meets, so that nothing swings. Move one eye away from the other part, or let the pin be one piece.',
   },
   'weak-eye': {
     measured: (f) => {
