@@ -24,6 +24,7 @@ const LEVELS = {
   'sizing/trace': 3,
   'sizing/days': 3,
   'sizing/eye': 3,
+  'sizing/demand': 3,
   'sizing/fastener': 4,
   'sizing/mend': 4,
   'sizing/apart': 4,

@@ -1,0 +1,225 @@
+package demand
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"github.com/shopspring/decimal"
+
+	"badgewright/sizing/unit"
+)
+
+// VersionGuess is what is thought of the demand for one version.
+type VersionGuess struct {
+	Name  string `json:"name"`
+	Guess Guess  `json:"guess"`
+}
+
+// Question asks how many pieces to order. The bill goes by their number in all,
+// so versions are taken to cost the same.
+type Question struct {
+	Versions []VersionGuess
+	Stake    Stake
+	Bill     Bill
+	// Most is the largest order that is looked at, and Look lists further orders
+	// to tell of, such as price breaks.
+	Most int
+	Look []int
+}
+
+// VersionOutcome is what an order holds of one version.
+type VersionOutcome struct {
+	Name     string  `json:"name"`
+	Quantity int     `json:"quantity"` // to order, flaws included
+	Good     int     `json:"good"`     // of these to sell
+	Sold     float64 `json:"sold"`     // on average
+	// SellOut is the chance that all sell, TenthLeft that more than a tenth of
+	// those to sell is left.
+	SellOut   float64 `json:"sellOut"`
+	TenthLeft float64 `json:"tenthLeft"`
+}
+
+// Outcome is what an order of some size comes to. Chances run from 0 to 1.
+type Outcome struct {
+	Quantity int             `json:"quantity"`
+	Bill     decimal.Decimal `json:"bill"`
+	// Left is what is left on average when all is paid, Worth the same less the
+	// good will of buyers who found none: the best order has the highest Worth.
+	Left      decimal.Decimal  `json:"left"`
+	Worth     decimal.Decimal  `json:"worth"`
+	Good      int              `json:"good"`
+	Sold      float64          `json:"sold"`
+	Leftover  float64          `json:"leftover"`
+	Missed    float64          `json:"missed"`
+	SellOut   float64          `json:"sellOut"`
+	TenthLeft float64          `json:"tenthLeft"`
+	Lose      float64          `json:"lose"`
+	Covering  int              `json:"covering"` // least number sold that loses nothing; below 0 when not even all
+	LeftSays  string           `json:"leftSays"`
+	Versions  []VersionOutcome `json:"versions"`
+}
+
+// HowMany is the answer.
+type HowMany struct {
+	Best Outcome `json:"best"`
+	// Rows are the orders asked for that can be placed, by their size.
+	Rows   []Outcome `json:"rows"`
+	Points []LeftAt  `json:"points"` // for a chart, by the number ordered
+	Mean   float64   `json:"mean"`   // wanted on average
+	Likely [2]int    `json:"likely"` // wanted with a chance of 8 in 10, for one version
+	Names  []string  `json:"names"`  // what the distributions are called, one for each version
+	Says   string    `json:"says"`
+	Notes  []string  `json:"notes"`
+}
+
+// LeftAt is one point of a chart.
+type LeftAt struct {
+	Quantity int             `json:"quantity"`
+	Left     decimal.Decimal `json:"left"`
+}
+
+// Most is how many pieces a usual search goes up to.
+const Most = 5000
+
+const (
+	mostVersions = 20
+	chartPoints  = 60
+	mostLook     = 60
+)
+
+// search is a question that was found sound.
+type search struct {
+	Question
+	spread                         *spread
+	flaws                          flaws
+	each, leftover, second, missed float64
+}
+
+// Ask finds the order that leaves most on average. Faults come back instead.
+func Ask(q Question) (*HowMany, unit.Faults) {
+	s, f := q.ready()
+	if len(f) > 0 {
+		return nil, f
+	}
+	best, ok := s.best()
+	if !ok {
+		f.Say("bill", "No order up to %d pieces can be placed: nothing has a price.", q.Most)
+		return nil, f
+	}
+	a := &HowMany{Best: s.outcome(best), Rows: []Outcome{}, Mean: shown(s.spread.mean()), Names: []string{}, Notes: []string{}}
+	for _, n := range s.looks() {
+		a.Rows = append(a.Rows, s.outcome(n))
+	}
+	for _, v := range q.Versions {
+		a.Names = append(a.Names, v.Guess.Names())
+	}
+	if d := s.spread.wanted; len(d) == 1 {
+		a.Likely = [2]int{d[0].Quantile(0.1), d[0].Quantile(0.9)}
+	}
+	a.Points = s.points(best)
+	s.say(a)
+	return a, f
+}
+
+func (q Question) ready() (*search, unit.Faults) {
+	var f unit.Faults
+	s := &search{Question: q}
+	q.Stake.check(&f)
+	f.Whole("most", "The largest order to look at", q.Most, 1, MostWanted)
+	if n := len(q.Versions); n == 0 || n > mostVersions {
+		f.Say("versions", "An order has 1 to %d versions, not %d.", mostVersions, n)
+	}
+	if len(q.Look) > mostLook {
+		f.Say("look", "%d orders are more than %d to tell of; leave some out.", len(q.Look), mostLook)
+	}
+	for i, n := range q.Look {
+		f.Whole(fmt.Sprintf("look[%d]", i), "The order to tell of", n, 0, MostWanted)
+	}
+	var wanted []Distribution
+	for i, v := range q.Versions {
+		d, g := v.Guess.Distribution(fmt.Sprintf("versions[%d].guess", i))
+		f = append(f, g...)
+		wanted = append(wanted, d)
+	}
+	s.spread = newSpread(wanted)
+	if len(f) > 0 {
+		return s, f
+	}
+	s.flaws = q.Stake.flaws()
+	s.each, s.leftover = q.Stake.Each.InexactFloat64(), q.Stake.Leftover.InexactFloat64()
+	s.second, s.missed = q.Stake.Second.InexactFloat64(), q.Stake.Missed.InexactFloat64()
+	return s, f
+}
+
+// bill is what an order costs; nothing ordered costs nothing.
+func (s *search) bill(n int) (decimal.Decimal, bool) {
+	if n == 0 {
+		return decimal.Zero, true
+	}
+	return s.Bill(n)
+}
+
+// sellable is the stake's, without its exact share being read each time.
+func (s *search) sellable(n int) int { return max(0, n-s.flaws.of(n)-s.Stake.Free) }
+
+// left is what an order leaves on average, in money.
+func (s *search) left(n int, bill decimal.Decimal) float64 {
+	good := s.sellable(n)
+	sold := s.spread.soldOf(good)
+	v := float64(s.each * sold)
+	v += float64(s.leftover * (float64(good) - sold))
+	v += float64(s.second * float64(s.flaws.of(n)))
+	return v - bill.InexactFloat64()
+}
+
+// worth is left less the good will of those who found none.
+func (s *search) worth(n int, bill decimal.Decimal) float64 {
+	short := s.spread.mean() - s.spread.soldOf(s.sellable(n))
+	return s.left(n, bill) - float64(s.missed*short)
+}
+
+// best looks at every order that has a piece for each one paid for; none
+// ordered is one of them, unless something has been paid.
+func (s *search) best() (n int, ok bool) { return s.bestFrom(s.paid()) }
+
+// bestFrom looks at every order from a number on; a larger one has to be worth
+// more.
+func (s *search) bestFrom(least int) (n int, ok bool) {
+	worth := math.Inf(-1)
+	for k := least; k <= s.Most; k++ {
+		bill, can := s.bill(k)
+		if !can {
+			continue
+		}
+		if w := s.worth(k, bill); w > worth {
+			n, worth, ok = k, w, true
+		}
+	}
+	return n, ok
+}
+
+// paid is the least order that has a piece for every order that came in.
+func (s *search) paid() int {
+	owed := 0
+	for _, v := range s.Versions {
+		if v.Guess.Kind == ByOrders {
+			owed += v.Guess.Orders
+		}
+	}
+	n := owed
+	for owed > 0 && n < s.Most && s.sellable(n) < owed {
+		n++
+	}
+	return n
+}
+
+// looks are the orders to tell of that can be placed, rising, each once.
+func (s *search) looks() []int {
+	all := slices.Clone(s.Look)
+	slices.Sort(all)
+	return slices.DeleteFunc(slices.Compact(all), func(n int) bool {
+		_, can := s.bill(n)
+		return !can
+	})
+}
