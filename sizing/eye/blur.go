@@ -44,8 +44,9 @@ func (p plane) gaussian(variance float64) plane {
 }
 
 // coarseLoss is the variance, px2, of averaging blocks of by px and drawing them
-// out again evenly: (by^2 - 1) / 12 of the block, by^2 / 6 + 1 / 12 of the tent.
-func coarseLoss(by int) float64 { return float64(by*by) / 4 }
+// out again evenly: (by^2 - 1) / 12 of the block; of the tent (by^2 - 1) / 6 if by
+// is odd, else by^2 / 6 + 1 / 12.
+func coarseLoss(by int) float64 { return float64(by*by-by%2) / 4 }
 
 // kernel is the right half of a Gaussian, from its middle on, that adds up to 1.
 func kernel(variance float64) []float32 {
@@ -125,11 +126,12 @@ func addRows(out, up, down []float32, w float32, same bool) {
 	}
 }
 
-// coarse averages blocks of by px; what lies off the plane is 0.
+// coarse averages blocks of by px, with one more block on every side to draw out
+// from; what lies off the plane is 0.
 func (p plane) coarse(by int) plane {
-	c := newPlane((p.w+by-1)/by, (p.h+by-1)/by)
+	c := newPlane((p.w+by-1)/by+2, (p.h+by-1)/by+2)
 	for y := 0; y < p.h; y++ {
-		out := c.v[y/by*c.w:][:c.w]
+		out := c.v[(y/by+1)*c.w+1:][:c.w-2]
 		for x, v := range p.v[y*p.w : (y+1)*p.w] {
 			out[x/by] += v
 		}
@@ -140,17 +142,21 @@ func (p plane) coarse(by int) plane {
 	return c
 }
 
-// drawnOut is a coarse plane at by times the pixels, evenly between its middles.
+// drawnOut is a coarse plane, which has one more block on every side, at by times
+// the pixels: evenly between its middles.
 func (p plane) drawnOut(by, w, h int) plane {
 	out := newPlane(w, h)
-	line := make([]float32, p.w+2)
+	line := make([]float32, p.w)
 	at, share := make([]int, w), make([]float32, w)
 	for x := range at {
 		at[x], share[x] = between(x, by)
 	}
 	for y := 0; y < h; y++ {
 		a, t := between(y, by)
-		p.blend(line[1:p.w+1], a-1, t)
+		up, down := p.row(a), p.row(a+1)
+		for x, u := range up {
+			line[x] = u + mul(down[x]-u, t)
+		}
 		row := out.v[y*w : (y+1)*w]
 		for x := range row {
 			l := line[at[x]:][:2]
@@ -158,21 +164,6 @@ func (p plane) drawnOut(by, w, h int) plane {
 		}
 	}
 	return out
-}
-
-// blend goes from row a of a plane to the next; rows off it are 0.
-func (p plane) blend(line []float32, a int, t float32) {
-	up, down := p.row(a), p.row(a+1)
-	for x := range line {
-		var u, d float32
-		if up != nil {
-			u = up[x]
-		}
-		if down != nil {
-			d = down[x]
-		}
-		line[x] = u + mul(d-u, t)
-	}
 }
 
 // between gives the coarse pixel, counted from the one before the first, whose

@@ -5,6 +5,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/apart"
 	"badgewright/sizing/run"
 )
 
@@ -14,10 +15,19 @@ type Buy struct {
 	Total, PerPiece string  // money as shown; empty when the list cannot say
 	Each            float64 // a piece, to draw; 0 when the list cannot say
 	Words           string  // the step from the count before
+	// Seen is what an eye loses, when that was asked for.
+	Seen *apart.Loss
+}
+
+// Sight is what an eye sees of every count, and where from: "on the lapel".
+type Sight struct {
+	Losses []apart.Loss
+	Where  string
 }
 
 // Buys prices an item of a version at every count for which the loss is known.
-func Buys(list run.PriceList, item run.Item, v *sizing.Version, losses []reduce.Loss) []Buy {
+// sight may be nil.
+func Buys(list run.PriceList, item run.Item, v *sizing.Version, losses []reduce.Loss, sight *Sight) []Buy {
 	rows := make([]Buy, 0, len(losses))
 	var before *run.Quote
 	for i, l := range losses {
@@ -28,8 +38,15 @@ func Buys(list run.PriceList, item run.Item, v *sizing.Version, losses []reduce.
 		if err == nil {
 			row.Total, row.PerPiece, row.Each = q.TotalSays, q.EachSays, q.PerPiece.InexactFloat64()
 		}
+		where := ""
+		if sight != nil {
+			row.Seen = &sight.Losses[i]
+			if row.Seen.Unseen {
+				where = sight.Where
+			}
+		}
 		if i > 0 {
-			row.Words = step(losses[i-1], l, before, &q, err)
+			row.Words = step(losses[i-1], l, before, &q, err, where)
 		}
 		rows = append(rows, row)
 		before = nil
@@ -40,14 +57,25 @@ func Buys(list run.PriceList, item run.Item, v *sizing.Version, losses []reduce.
 	return rows
 }
 
-// step puts into words what one more enamel costs and what it brings.
-func step(from, to reduce.Loss, before, now *run.Quote, err error) string {
-	cost := "price not known"
-	if before != nil && err == nil {
+// step puts into words what one more enamel costs and what it brings; unseen is
+// from where nobody could see that, empty when one does.
+func step(from, to reduce.Loss, before, now *run.Quote, err error, unseen string) string {
+	cost, brings := "price not known", gain(from, to)
+	known := before != nil && err == nil
+	if known {
 		cost = run.Step(*before, *now)
 	}
-	return fmt.Sprintf("%s enamel: %s; %s", ordinal(to.Count), cost, gain(from, to))
+	if unseen != "" && brings != nothingMore {
+		brings = "nobody could see it " + unseen
+		if known && before.TotalSays != now.TotalSays {
+			brings += ", so it is not worth its price"
+		}
+	}
+	return fmt.Sprintf("%s enamel: %s; %s", ordinal(to.Count), cost, brings)
 }
+
+// nothingMore is said once every colour is as it was drawn.
+const nothingMore = "nothing more to see"
 
 // The words for how much closer the worst-matched tenth of the picture comes
 // change at these ratios of loss (this tool's choice).
@@ -64,7 +92,7 @@ const sameToTheEye = 1.0
 
 func gain(from, to reduce.Loss) string {
 	if from.Worst < sameToTheEye {
-		return "nothing more to see"
+		return nothingMore
 	}
 	if to.Worst < sameToTheEye {
 		return "now every colour is as you drew it"

@@ -50,6 +50,10 @@ func frameOf(b *sizing.Badge, long int) Image {
 	return im
 }
 
+// Frame is the picture of a long side (px) that a badge is drawn into, without
+// its pixels.
+func Frame(b *sizing.Badge, longSide int) Image { return frameOf(b, longSide) }
+
 // finer returns the frame k times as fine.
 func (im Image) finer(k int) Image {
 	f := float64(k)

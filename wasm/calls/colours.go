@@ -3,6 +3,7 @@ package calls
 import (
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
+	"badgewright/sizing/apart"
 	"badgewright/sizing/fit"
 	"badgewright/wasm/wire"
 )
@@ -52,14 +53,47 @@ func buys(s *Session, job Job, ask wire.BuysAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
+	sight, err := u.sight(&ask, job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
 	answer := wire.Buys{Included: list.Included, Rows: []wire.Buy{}}
-	for _, r := range fit.Buys(list, item, u.version, losses) {
+	for _, r := range fit.Buys(list, item, u.version, losses, sight) {
 		answer.Rows = append(answer.Rows, wire.Buy{
 			Count: r.Count, Mean: r.Mean, Worst: r.Worst, Total: r.Total, PerPiece: r.PerPiece, Each: r.Each,
-			Words: r.Words, Swatches: swatches(r.Flats),
+			Words: r.Words, Swatches: swatches(r.Flats), Seen: seenOf(r.Seen),
 		})
 	}
 	return Reply{Answer: answer}, nil
+}
+
+// sight is what an eye sees of every count at the pin's size; nil when that was
+// not asked for.
+func (u *subject) sight(ask *wire.BuysAsk, p reduce.Progress) (*fit.Sight, error) {
+	if ask.Viewing == nil {
+		return nil, nil
+	}
+	t := apart.Usual()
+	if ask.Noticed != 0 {
+		t.Noticed = ask.Noticed
+	}
+	if err := checkSight(*ask.Viewing, &t); err != nil {
+		return nil, err
+	}
+	scale, err := scaleOf(u.design, u.base)
+	if err != nil {
+		return nil, err
+	}
+	cloth := eyeUsual().Cloths[0].RGB
+	losses, err := apart.Losses(u.opened.found, u.design.Edits, reduce.MaxCount, scale, *ask.Viewing, cloth, t.Noticed, p)
+	return &fit.Sight{Losses: losses, Where: nameOfDistance(ask.Viewing.Distance)}, err
+}
+
+func seenOf(l *apart.Loss) *wire.SeenLoss {
+	if l == nil {
+		return nil
+	}
+	return &wire.SeenLoss{Mean: l.Mean, Worst: l.Worst, Step: l.Step, Unseen: l.Unseen}
 }
 
 func swatches(flats []reduce.Flat) []colour.RGB8 {

@@ -254,22 +254,43 @@ func lookedAt(s *Session, job Job, ask wire.LookAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	img, err := u.pinOnce(k, ask.LongSide, job.Progress)
+	to := sight.Frame(k.badge, ask.LongSide)
+	longSide := ask.LongSide
+	if !ask.Plain {
+		longSide = eyesLongSide(longSide, k.badge.Scale.MM(1/to.Scale), ask.Viewing)
+	}
+	img, err := u.pinOnce(k, longSide, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
 	pic := eye.OnCloth(eye.Picture{W: img.W, H: img.H, Pix: img.Pix}, ask.Cloth)
 	if !ask.Plain {
-		pitch := k.badge.Scale.MM(1 / img.Scale)
-		if pic, err = eye.Seen(pic, pitch, ask.Viewing, ask.Cloth, job.Progress); err != nil {
+		by := to.Scale / img.Scale
+		onto := eye.Onto{W: to.W, H: to.H, Scale: by, DX: to.DX - float64(img.DX*by), DY: to.DY - float64(img.DY*by)}
+		if longSide == ask.LongSide {
+			onto = pic.Itself()
+		}
+		if pic, err = eye.Seen(pic, k.badge.Scale.MM(1/img.Scale), ask.Viewing, ask.Cloth, onto, job.Progress); err != nil {
 			return Reply{}, err
 		}
 	}
 	return Reply{
-		Answer: wire.Picture{W: img.W, H: img.H, Scale: img.Scale, DX: img.DX, DY: img.DY},
+		Answer: wire.Picture{W: to.W, H: to.H, Scale: to.Scale, DX: to.DX, DY: to.DY},
 		Bytes:  rgba(pic.Pix),
 	}, nil
 }
+
+// eyesLongSide halves the long side of a picture, whose pixels are pitch mm,
+// while an eye would miss none of what is left: half as fine again as it resolves.
+func eyesLongSide(px int, pitch unit.MM, v eye.Viewing) int {
+	for px > leastForEye && eye.BlockFor(pitch, v) >= 4 {
+		px, pitch = px/2, 2*pitch
+	}
+	return px
+}
+
+// leastForEye is a long side that is not halved any more: it costs next to nothing.
+const leastForEye = 256
 
 // pinOnce draws the front, or finds it drawn: a distance that is dragged asks
 // for the same pin again and again.

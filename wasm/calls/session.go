@@ -20,7 +20,7 @@ const (
 	keepDrawings = 3
 	keepBases    = 4
 	keepStruck   = 3
-	keepPins     = 2
+	keepPins     = 3
 )
 
 // Session holds opened drawings and the costly steps that follow from them.

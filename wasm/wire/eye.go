@@ -129,8 +129,7 @@ type SeenLoss struct {
 	// enamel: all of it, and its worst-matched tenth.
 	Mean  float64 `json:"mean"`
 	Worst float64 `json:"worst"`
-	// Step is the greatest S-CIELAB difference from the count before, but for the
-	// largest thousandth; 0 for the first.
+	// Step is the greatest S-CIELAB difference from the count before; 0 for the first.
 	Step float64 `json:"step"`
 	// Unseen is true when nobody could see the step from the count before.
 	Unseen bool `json:"unseen"`

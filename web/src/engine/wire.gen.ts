@@ -706,7 +706,7 @@ export interface SeenLoss {
   /** Mean and Worst are S-CIELAB between the drawing and the flats, over the enamel: all of it, and its worst-matched tenth. */
   mean: number;
   worst: number;
-  /** Step is the greatest S-CIELAB difference from the count before, but for the largest thousandth; 0 for the first. */
+  /** Step is the greatest S-CIELAB difference from the count before; 0 for the first. */
   step: number;
   /** Unseen is true when nobody could see the step from the count before. */
   unseen: boolean;
