@@ -11,26 +11,50 @@ import (
 // spaces holds the blanks that people and programs set between digits.
 var spaces = strings.NewReplacer(" ", "", "\u00a0", "", "\u202f", "", "\u2009", "", "'", "", "’", "")
 
-// areaUnits are the spellings of square millimetres, longest first.
-var areaUnits = []string{"sq. mm", "sq mm", "mm^2", "mm²", "mm2"}
+// measured is a kind of measure that is typed with one unit.
+type measured struct {
+	name    string   // "an area"
+	units   []string // its spellings in small letters, longest first
+	example string
+}
+
+var (
+	areas  = measured{"an area", []string{"sq. mm", "sq mm", "mm^2", "mm²", "mm2"}, "0.25 mm²"}
+	forces = measured{"a force", []string{"newtons", "newton", "n"}, "5 N"}
+	angles = measured{"an angle", []string{"degrees", "degree", "deg.", "deg", "°"}, "40°"}
+)
 
 // ParseArea reads an area in mm2 as people write it: "0.25", "0,25 mm²". Zero,
 // less, and anything unclear are a *Mistake.
-func ParseArea(text string) (float64, error) {
+func ParseArea(text string) (float64, error) { return areas.parse(text) }
+
+// ParseForce reads a force in newtons: "5", "7,5 N".
+func ParseForce(text string) (float64, error) { return forces.parse(text) }
+
+// ParseAngle reads an angle in degrees: "40", "40°", "37.5 deg".
+func ParseAngle(text string) (float64, error) { return angles.parse(text) }
+
+// bare is its name without the article.
+func (m *measured) bare() string {
+	_, name, _ := strings.Cut(m.name, " ")
+	return name
+}
+
+func (m *measured) parse(text string) (float64, error) {
 	t := strings.ToLower(strings.TrimSpace(text))
-	for _, u := range areaUnits {
+	for _, u := range m.units {
 		t = strings.TrimSpace(strings.TrimSuffix(t, u))
 	}
-	const do = `Type one such as "0.25 mm²".`
+	do := fmt.Sprintf("Type one such as %q.", m.example)
 	if t == "" {
-		return 0, &Mistake{What: "No area is given.", Do: do}
+		return 0, &Mistake{What: "No " + m.bare() + " is given.", Do: do}
 	}
 	n, err := parseDecimal(t)
 	if err == nil && !(n > 0) {
-		err = fmt.Errorf("an area is more than nothing.")
+		err = fmt.Errorf("%s is more than nothing.", m.name)
 	}
 	if err != nil {
-		return 0, &Mistake{What: fmt.Sprintf("%q cannot be read as an area: %s", strings.TrimSpace(text), err), Do: do}
+		return 0, &Mistake{What: fmt.Sprintf("%q cannot be read as %s: %s", strings.TrimSpace(text), m.name, err), Do: do}
 	}
 	return n, nil
 }

@@ -78,6 +78,27 @@ func TestAreasAsPeopleWriteThem(t *testing.T) {
 	}
 }
 
+func TestForcesAndAnglesAsPeopleWriteThem(t *testing.T) {
+	for text, want := range map[string]float64{"5": 5, "7,5 N": 7.5, "2 newtons": 2, "1newton": 1} {
+		n, err := ParseForce(text)
+		if assert.NoError(t, err, text) {
+			assert.InDelta(t, want, n, 1e-12, text)
+		}
+	}
+	for text, want := range map[string]float64{"40": 40, "37.5°": 37.5, "20 deg": 20, "1 degree": 1, "3 degrees": 3} {
+		n, err := ParseAngle(text)
+		if assert.NoError(t, err, text) {
+			assert.InDelta(t, want, n, 1e-12, text)
+		}
+	}
+	for _, text := range []string{"", "N", "0", "-1 N", "strong", "5 kg", "5 mm"} {
+		_, err := ParseForce(text)
+		refused(t, err, text)
+		_, err = ParseAngle(text)
+		refused(t, err, text)
+	}
+}
+
 func TestCurrenciesAreCodes(t *testing.T) {
 	code, err := ParseCurrency(" eur ")
 	require.NoError(t, err)

@@ -22,7 +22,9 @@ func typed(_ *Session, _ Job, ask wire.TypedAsk) (Reply, error) {
 
 var readers = map[wire.TypedAs]func(wire.TypedAsk) (wire.Typed, error){
 	wire.TypedLength:   typedLength,
-	wire.TypedArea:     typedArea,
+	wire.TypedArea:     measuredIn(unit.ParseArea, " mm²"),
+	wire.TypedForce:    measuredIn(unit.ParseForce, " N"),
+	wire.TypedAngle:    measuredIn(unit.ParseAngle, "°"),
 	wire.TypedCount:    typedCount,
 	wire.TypedAmount:   typedAmount,
 	wire.TypedCurrency: typedCurrency,
@@ -42,14 +44,17 @@ func typedLength(ask wire.TypedAsk) (wire.Typed, error) {
 	return t, within(t, ask, func(v float64) string { return unit.InBoth(unit.MM(v)) })
 }
 
-func typedArea(ask wire.TypedAsk) (wire.Typed, error) {
-	area, err := unit.ParseArea(ask.Text)
-	if err != nil {
-		return wire.Typed{}, err
+// measuredIn reads what has one unit.
+func measuredIn(parse func(string) (float64, error), beside string) func(wire.TypedAsk) (wire.Typed, error) {
+	say := func(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + beside }
+	return func(ask wire.TypedAsk) (wire.Typed, error) {
+		n, err := parse(ask.Text)
+		if err != nil {
+			return wire.Typed{}, err
+		}
+		t := wire.Typed{Number: n, Words: say(n)}
+		return t, within(t, ask, say)
 	}
-	say := func(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + " mm²" }
-	t := wire.Typed{Number: area, Words: say(area)}
-	return t, within(t, ask, say)
 }
 
 func typedCount(ask wire.TypedAsk) (wire.Typed, error) {

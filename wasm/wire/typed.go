@@ -9,6 +9,8 @@ type TypedAs string
 const (
 	TypedLength   TypedAs = "length"
 	TypedArea     TypedAs = "area"
+	TypedForce    TypedAs = "force"
+	TypedAngle    TypedAs = "angle"
 	TypedCount    TypedAs = "count"
 	TypedAmount   TypedAs = "amount" // of a price list: money, or a share in percent
 	TypedCurrency TypedAs = "currency"
@@ -23,7 +25,8 @@ type TypedAsk struct {
 	// Beside is what stands beside the field and is meant by a bare number: mm
 	// or in, a currency's code, "%", "pins".
 	Beside string `json:"beside"`
-	// Least and Most bound a length (mm), an area (mm2) or a count; Most 0 is no bound.
+	// Least and Most bound a length (mm), an area (mm2), a force (N),
+	// an angle (degrees) or a count; Most 0 is no bound.
 	Least float64 `json:"least"`
 	Most  float64 `json:"most"`
 }
@@ -31,7 +34,7 @@ type TypedAsk struct {
 // Typed is what a typed text means; which field holds it hangs on what it
 // stands for.
 type Typed struct {
-	Number float64     `json:"number"` // a length in mm, an area in mm2, a count
+	Number float64     `json:"number"` // a length in mm, an area in mm2, a force in N, an angle in degrees, a count
 	Text   string      `json:"text"`   // an amount, exactly; a currency's code
 	RGB    colour.RGB8 `json:"rgb"`
 	Words  string      `json:"words"` // how it reads back: "31.8 mm (1.25 in)"

@@ -18,7 +18,7 @@ export const DESIGN: Design = {
   drawings: [{ id: 'drawing-1', fileName: 'lighthouse.svg', ground: 'auto', revision: 1 }],
   colours: 5, edits: [], recipes: [{ kind: 'outer-edge', width: 0 }],
   size: { mm: 34, by: 'longest' }, making: 'struck', fill: 'soft',
-  limits: { line: 0.2, area: 0.3, edge: 0.3, areaSize: 0.25, cutOut: 1.5, bridge: 1.5, lettering: 1.5, letteringSunk: 2, solid: 5 },
+  limits: { line: 0.2, area: 0.3, edge: 0.3, areaSize: 0.25, cutOut: 1.5, bridge: 1.5, lettering: 1.5, letteringSunk: 2, solid: 5, eye: 1.5, eyeRim: 1, tip: 0.3, tipAngle: 40, push: 5 },
   base: 'iron', thickness: 1.5, posts: 0,
   versions: [{ id: 'version-1', name: 'First', plating: 'gold', colours: [], quantity: 100 }],
 };

@@ -2,14 +2,13 @@ import type { ComponentChildren } from 'preact';
 import type { Check, Design, LetterMark, Limits, Plating, Recipe } from '../engine/wire.gen';
 import { withBuilt } from '../state/hands';
 import type { LineDraft } from '../state/line';
-import { typed } from '../state/typed';
 import { Choice, Section } from '../widgets/basic';
 import { tone } from '../widgets/look';
-import { TextField } from '../widgets/TextField';
 import { WidthField } from '../widgets/WidthField';
 import { metalSays } from '../words/words';
 import { HandLines } from './HandLines';
 import { Lettering } from './Lettering';
+import { LimitsTable } from './LimitsTable';
 import { RepairList } from './RepairList';
 import { SaveCurves } from './SaveCurves';
 import { TroubleSpots } from './TroubleSpots';
@@ -132,37 +131,5 @@ function Recipes({ recipes, onRecipes }: Pick<MetalProps, 'onRecipes'> & { recip
         );
       })}
     </fieldset>
-  );
-}
-
-const LIMITS: readonly { key: keyof Limits; label: string; unit: string }[] = [
-  { key: 'line', label: 'thinnest metal line', unit: 'mm' },
-  { key: 'area', label: 'narrowest colour area', unit: 'mm' },
-  { key: 'edge', label: 'outer edge', unit: 'mm' },
-  { key: 'areaSize', label: 'smallest colour area', unit: 'mm²' },
-  { key: 'cutOut', label: 'smallest cut-out', unit: 'mm' },
-  { key: 'bridge', label: 'narrowest bridge', unit: 'mm' },
-  { key: 'lettering', label: 'lowest capitals, raised', unit: 'mm' },
-  { key: 'letteringSunk', label: 'lowest capitals, sunk', unit: 'mm' },
-  { key: 'solid', label: 'widest bare metal', unit: 'mm' },
-];
-
-/** No maker's limit is as coarse as this, mm or mm². */
-const COARSEST = 20;
-
-function LimitsTable({ limits, onLimits, onUsual }: Pick<MetalProps, 'onLimits'> & { limits: Limits; onUsual: () => void }) {
-  const set = (key: keyof Limits, unit: string, text: string) =>
-    typed({ text, as: unit === 'mm' ? 'length' : 'area', beside: unit, most: COARSEST }, (t) => onLimits({ [key]: t.number }));
-  return (
-    <details class="more">
-      <summary>What the maker can hold</summary>
-      <p class="hint">Usual figures of the trade; put in your own maker’s.</p>
-      <div class="limit-grid">
-        {LIMITS.map((l) => (
-          <TextField key={l.key} label={l.label} unit={l.unit} value={String(limits[l.key])} numeric onSet={(t) => set(l.key, l.unit, t)} />
-        ))}
-      </div>
-      <button type="button" class="plain" onClick={onUsual}>Back to the usual figures</button>
-    </details>
   );
 }
