@@ -30,12 +30,18 @@ func (s *scene) back(b *sizing.Badge, fr Image) []uint32 {
 	g := s.groundOf()
 	pix := make([]uint32, len(d))
 	for y := 0; y < s.h; y++ {
-		s.backRow(y, d, rim, &r, &g, posts, pix)
+		s.backRow(y, d, rim, &r, &g, pix)
+	}
+	s.chain(fr, pix)
+	for y := 0; y < s.h; y++ {
+		for k := range posts {
+			posts[k].row(s, y, &r, pix)
+		}
 	}
 	return pix
 }
 
-func (s *scene) backRow(y int, d []float32, rim float32, r *relief, g *ground, posts []post, pix []uint32) {
+func (s *scene) backRow(y int, d []float32, rim float32, r *relief, g *ground, pix []uint32) {
 	half := float32(max(s.w, s.h)) / 2
 	by := mul(float32(y)-float32(s.h)/2, domeShare/half)
 	for x := 0; x < s.w; x++ {
@@ -48,9 +54,6 @@ func (s *scene) backRow(y int, d []float32, rim float32, r *relief, g *ground, p
 		bx := mul(float32(x)-float32(s.w)/2, domeShare/half)
 		c := s.backAt(x, y, r.nx[i]+bx, r.ny[i]+by, grain)
 		pix[i] = g.under(i, c, s.solid[i])
-	}
-	for k := range posts {
-		posts[k].row(s, y, r, pix)
 	}
 }
 

@@ -48,8 +48,8 @@ func Struck(b *sizing.Badge, look Look, p reduce.Progress) (*Image, error) {
 		pix = s.back(b, fr)
 	} else {
 		pix = s.front()
+		s.chain(fr, pix)
 	}
-	s.chain(fr, pix)
 	if err := tell(p, 0.95, "polishing"); err != nil {
 		return nil, err
 	}

@@ -22,7 +22,7 @@ type backing struct {
 // recipes build inside it, but for those with places of their own.
 func (u *subject) silhouette() (*fastener.Shape, error) {
 	b, sep, box := &u.base.backing, u.base.sep, u.base.box
-	if placed(u.design.Recipes) {
+	if placed(u.design.Struck()) {
 		k, err := u.struck()
 		if err != nil {
 			return nil, err
@@ -51,7 +51,7 @@ func placed(recipes []sizing.Recipe) bool {
 // filled is the area of enamel in px2, as struck.
 func (u *subject) filled() (float64, error) {
 	b, sep := &u.base.backing, u.base.sep
-	if len(u.design.Recipes) > 0 {
+	if len(u.design.Struck()) > 0 {
 		k, err := u.struck()
 		if err != nil {
 			return 0, err
@@ -158,7 +158,7 @@ func hang(s *Session, job Job, ask wire.HangAsk) (Reply, error) {
 
 // outlined is the badge whose outline places are measured from.
 func (u *subject) outlined() (*sizing.Badge, error) {
-	if !placed(u.design.Recipes) {
+	if !placed(u.design.Struck()) {
 		return u.drawn(u.design.Size)
 	}
 	k, err := u.struck()
