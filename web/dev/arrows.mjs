@@ -25,6 +25,7 @@ const LEVELS = {
   'sizing/days': 3,
   'sizing/eye': 3,
   'sizing/demand': 3,
+  'sizing/left': 3,
   'sizing/fastener': 4,
   'sizing/mend': 4,
   'sizing/apart': 4,
