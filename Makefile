@@ -55,9 +55,12 @@ $(BUILD)/npm.stamp: $(WEB)/package.json $(WEB)/package-lock.json | tools
 
 GO_SOURCES := go.mod go.sum $(shell find reduce sizing wasm -name '*.go' ! -name '*_test.go')
 
-$(BUILD)/engine.wasm: $(GO_SOURCES) | tools
+# Two programs of one source: the pin's, which the first screen waits for, and
+# the order's, which comes after it.
+ENGINES := $(BUILD)/pin.wasm $(BUILD)/order.wasm
+$(ENGINES): $(BUILD)/%.wasm: $(GO_SOURCES) | tools
 	@mkdir -p $(BUILD)
-	GOOS=js GOARCH=wasm go build -trimpath -ldflags="-s -w" -o $@ ./wasm
+	GOOS=js GOARCH=wasm go build -trimpath -tags $* -ldflags="-s -w" -o $@ ./wasm
 
 $(BUILD)/wasm_exec.js: | tools
 	@mkdir -p $(BUILD)
@@ -68,7 +71,7 @@ FIRST := $(BUILD)/first/sheet.json
 $(FIRST): $(GO_SOURCES) $(WEB)/dev/first.mjs testdata/drawings/lighthouse.png testdata/drawings/demo/lighthouse.svg $(BUILD)/npm.stamp | tools
 	@node $(WEB)/dev/first.mjs $(@D)
 
-build: $(BUILD)/npm.stamp $(BUILD)/engine.wasm $(BUILD)/wasm_exec.js $(FIRST)
+build: $(BUILD)/npm.stamp $(ENGINES) $(BUILD)/wasm_exec.js $(FIRST)
 	@node $(WEB)/dev/static.mjs
 	@cd $(WEB) && npx vite build --logLevel warn
 
@@ -90,6 +93,8 @@ lint-go: $(LINTER)
 		if [ -n "$$unformatted" ]; then echo "Not formatted (run gofmt -w): $$unformatted"; exit 1; fi
 	go vet ./...
 	GOOS=js GOARCH=wasm go vet ./wasm/...
+	GOOS=js GOARCH=wasm go vet -tags pin ./wasm
+	GOOS=js GOARCH=wasm go vet -tags order ./wasm
 	$(LINTER) -checks $(CHECKS) ./...
 	GOOS=js GOARCH=wasm $(LINTER) -checks $(CHECKS) ./wasm/...
 	@node $(WEB)/dev/arrows.mjs

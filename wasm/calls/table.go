@@ -8,6 +8,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"maps"
 
 	"badgewright/reduce"
 	"badgewright/sizing/unit"
@@ -30,41 +31,14 @@ type Reply struct {
 
 type handler func(s *Session, job Job, ask []byte) (Reply, error)
 
-// table is every call there is, by the name the wire gives it.
-var table = map[string]handler{
-	"hello":      answering(hello),
-	"header":     answering(header),
-	"open":       answering(open),
-	"ground":     answering(ground),
-	"revise":     answering(revise),
-	"thumbnail":  answering(thumbnail),
-	"flats":      answering(flats),
-	"colourlist": answering(readColourList),
-	"codes":      answering(codes),
-	"buys":       answering(buys),
-	"check":      answering(check),
-	"quote":      answering(quote),
-	"choices":    answering(choices),
-	"picture":    answering(picture),
-	"look":       answering(lookedAt),
-	"reading":    answering(reading),
-	"neighbours": answering(neighbours),
-	"glance":     answering(glance),
-	"touch":      answering(touch),
-	"offers":     answering(offers),
-	"mendall":    answering(mendAll),
-	"mendedfrom": answering(mendedFrom),
-	"canvas":     answering(canvasOf),
-	"guide":      answering(guide),
-	"marks":      answering(marks),
-	"sizes":      answering(sizes),
-	"hang":       answering(hang),
-	"parts":      answering(chooseParts),
-	"eyes":       answering(eyes),
-	"screen":     answering(screen),
-	"typed":      answering(typed),
-	"shapes":     answering(shapes),
-}
+// table is every call of this program, by the name the wire gives it. The
+// page's two programs are built from one source: with the tag pin the calls of
+// the order are left out, with the tag order those of the pin; without a tag all
+// are there.
+var table = map[string]handler{}
+
+// enter adds calls to the table.
+func enter(calls map[string]handler) { maps.Copy(table, calls) }
 
 // answering reads a request of the handler's own type.
 func answering[A any](f func(*Session, Job, A) (Reply, error)) handler {

@@ -10,7 +10,8 @@ type Call struct {
 	Answer any
 }
 
-// Calls is every call there is; the TypeScript twin is generated from it.
+// Calls is every call of the pin; the TypeScript twin is generated from it and
+// from OrderCalls.
 var Calls = []Call{
 	{"hello", HelloAsk{}, Hello{}},
 	{"header", HeaderAsk{}, Header{}},
@@ -45,3 +46,7 @@ var Calls = []Call{
 	{"typed", TypedAsk{}, Typed{}},
 	{"shapes", ShapesAsk{}, Shapes{}},
 }
+
+// OrderCalls is every call that needs no drawing and can wait until the first
+// screen is there: the page's second program answers them.
+var OrderCalls = []Call{}

@@ -1,7 +1,7 @@
 import { render } from 'preact';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import './style/index.css';
-import { startEngine } from './engine/client';
+import { startEngine } from './engine/engine';
 import { begin, follow } from './state/ask';
 import { followPosts } from './state/posts';
 import { showFirst } from './state/first';

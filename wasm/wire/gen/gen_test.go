@@ -27,22 +27,23 @@ type sample struct {
 	Hidden  int               `json:"-"`
 }
 
-func generated(t *testing.T, calls []wire.Call, further ...any) string {
+func generated(t *testing.T, calls, order []wire.Call, further ...any) string {
 	t.Helper()
-	text, err := Generate(moduleRoot, calls, further...)
+	text, err := Generate(moduleRoot, calls, order, further...)
 	require.NoError(t, err)
 	return text
 }
 
 func TestEveryShapeHasItsTwin(t *testing.T) {
-	text := generated(t, []wire.Call{{Name: "try", Ask: wire.HelloAsk{}, Answer: sample{}}})
+	text := generated(t, []wire.Call{{Name: "try", Ask: wire.HelloAsk{}, Answer: sample{}}}, []wire.Call{{Name: "sum", Ask: wire.HelloAsk{}, Answer: sample{}}})
 	for _, want := range []string{
 		"export interface sample {\n  rate: string;\n  posts: Post[];\n  verdict: Verdict;\n  box: [number, number];\n  words: Record<string, string>;\n  maybe?: Size;\n  often?: string;\n}\n",
 		"export type Verdict = \"holds\" | \"fails\" | \"cannot-tell\";\n",
 		"/** Verdict is one of three answers. */\n",
 		"export type MM = number;\n",
 		"export type HelloAsk = Record<string, never>;\n",
-		"  try: { ask: HelloAsk; answer: sample };\n",
+		"  try: { ask: HelloAsk; answer: sample };\n  sum: { ask: HelloAsk; answer: sample };\n",
+		"ORDER_CALLS: readonly (keyof Calls)[] = ['sum'];\n",
 	} {
 		assert.Contains(t, text, want)
 	}
@@ -63,7 +64,7 @@ func TestWhatCannotTravelIsRefused(t *testing.T) {
 		"two types with one name":  Line{},
 		"a field of complex kinds": complex(1, 2),
 	} {
-		_, err := Generate(moduleRoot, []wire.Call{{Name: "try", Ask: wire.HelloAsk{}, Answer: value}})
+		_, err := Generate(moduleRoot, []wire.Call{{Name: "try", Ask: wire.HelloAsk{}, Answer: value}}, nil)
 		assert.Error(t, err, name)
 	}
 }
@@ -72,5 +73,5 @@ func TestWhatCannotTravelIsRefused(t *testing.T) {
 func TestTwinIsFresh(t *testing.T) {
 	kept, err := os.ReadFile(moduleRoot + "/web/src/engine/wire.gen.ts")
 	require.NoError(t, err)
-	assert.Equal(t, string(kept), generated(t, wire.Calls, wire.Project{}, wire.Failure{}))
+	assert.Equal(t, string(kept), generated(t, wire.Calls, wire.OrderCalls, wire.Project{}, wire.Failure{}))
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -19,13 +20,14 @@ type writer struct {
 	bodies  map[string]string
 }
 
-// Generate returns the TypeScript twin of the calls, and of the further types
-// given. root is the module's directory, where sources are read.
-func Generate(root string, calls []wire.Call, further ...any) (string, error) {
+// Generate returns the TypeScript twin of the calls, those of the order apart,
+// and of the further types given. root is the module's directory, where sources
+// are read.
+func Generate(root string, calls, order []wire.Call, further ...any) (string, error) {
 	w := &writer{root: root, sources: map[string]*source{}, names: map[string]reflect.Type{}, bodies: map[string]string{}}
 	var table strings.Builder
 	table.WriteString("/** Every call: what it asks with and what it is answered with. */\nexport interface Calls {\n")
-	for _, c := range calls {
+	for _, c := range slices.Concat(calls, order) {
 		ask, err := w.refer(reflect.TypeOf(c.Ask))
 		if err != nil {
 			return "", err
@@ -37,6 +39,7 @@ func Generate(root string, calls []wire.Call, further ...any) (string, error) {
 		fmt.Fprintf(&table, "  %s: { ask: %s; answer: %s };\n", c.Name, ask, answer)
 	}
 	table.WriteString("}\n")
+	fmt.Fprintf(&table, "\n/** The calls that the order's program answers; the pin's answers all others. */\nexport const ORDER_CALLS: readonly (keyof Calls)[] = [%s];\n", quoted(order))
 	for _, f := range further {
 		if _, err := w.refer(reflect.TypeOf(f)); err != nil {
 			return "", err
@@ -51,6 +54,14 @@ func Generate(root string, calls []wire.Call, further ...any) (string, error) {
 	}
 	out.WriteString(table.String())
 	return out.String(), nil
+}
+
+func quoted(calls []wire.Call) string {
+	names := make([]string, len(calls))
+	for i, c := range calls {
+		names[i] = fmt.Sprintf("'%s'", c.Name)
+	}
+	return strings.Join(names, ", ")
 }
 
 var (

@@ -25,7 +25,7 @@ func main() {
 }
 
 func write(path string) error {
-	text, err := Generate(".", wire.Calls, wire.Project{}, wire.Failure{})
+	text, err := Generate(".", wire.Calls, wire.OrderCalls, wire.Project{}, wire.Failure{})
 	if err != nil {
 		return err
 	}

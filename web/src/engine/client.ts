@@ -1,7 +1,7 @@
 // The page's side of the engine: asks, waits, starts it again when it dies.
 import { WHOLE } from './decode';
 import { crashed, EngineError, stopped, superseded } from './errors';
-import { fetchEngine, startWorker, type Kept, type Link } from './link';
+import { fetchEngine, startWorker, type Kept, type Link, type Program } from './link';
 import type { FromWorker, OpenPlan, Picture, ToWorker } from './protocol';
 import { Queue, type Job } from './queue';
 import { decodeSVG } from './svg';
@@ -83,13 +83,8 @@ interface HeadedFile extends NamedFile {
   header: Header;
 }
 
-/** Starts an engine; fetching and compiling it keeps both hands of a small
- * machine full, so it may wait until something else is done. */
-export function startEngine(after: Promise<unknown> = Promise.resolve()): Engine {
-  return new Client(after);
-}
-
-class Client implements Engine {
+/** One program in a worker of its own. */
+export class Client implements Engine {
   private readonly queue = new Queue<Running>();
   private readonly drawings = new Map<string, Open>();
   /** Drawings the present worker holds. */
@@ -103,7 +98,7 @@ class Client implements Engine {
   private nextID = 1;
   private headerBytes = 0;
 
-  constructor(after: Promise<unknown>) {
+  constructor(private readonly program: Program, after: Promise<unknown>) {
     void after.then(() => this.begin());
   }
 
@@ -251,7 +246,7 @@ class Client implements Engine {
 
   private async begin(): Promise<void> {
     try {
-      this.kept = await fetchEngine();
+      this.kept = await fetchEngine(this.program);
       this.startWorker();
     } catch (err) {
       this.giveUp(new EngineError(`The engine could not be loaded (${String(err)}).`, 'Check the connection and load the page again.', 'crashed'));

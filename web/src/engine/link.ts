@@ -1,6 +1,7 @@
 // One worker, from its start to its end.
 import workerAddress from './worker.ts?worker&url';
-import engineAddress from '../../../.build/engine.wasm?url';
+import orderAddress from '../../../.build/order.wasm?url';
+import pinAddress from '../../../.build/pin.wasm?url';
 import type { FromWorker, ToWorker } from './protocol';
 
 /** A running worker. */
@@ -21,8 +22,13 @@ export interface Kept {
   script: string;
 }
 
-export async function fetchEngine(): Promise<Kept> {
-  const [module, script] = await Promise.all([compile(engineAddress), workerBlob(workerAddress)]);
+/** The two programs: what is asked of a drawing, and what needs none. */
+export type Program = 'pin' | 'order';
+
+const ADDRESS: Record<Program, string> = { pin: pinAddress, order: orderAddress };
+
+export async function fetchEngine(program: Program): Promise<Kept> {
+  const [module, script] = await Promise.all([compile(ADDRESS[program]), workerBlob(workerAddress)]);
   return { module, script };
 }
 

@@ -2010,3 +2010,6 @@ export interface Calls {
   typed: { ask: TypedAsk; answer: Typed };
   shapes: { ask: ShapesAsk; answer: Shapes };
 }
+
+/** The calls that the order's program answers; the pin's answers all others. */
+export const ORDER_CALLS: readonly (keyof Calls)[] = [];

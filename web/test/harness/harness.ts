@@ -1,6 +1,7 @@
 // The engine's client without the page, for tests and benchmarks: everything
 // they may do hangs on one global value.
-import { startEngine, type CallName, type CallOptions, type EngineState } from '../../src/engine/client';
+import type { CallName, CallOptions, EngineState } from '../../src/engine/client';
+import { startEngine } from '../../src/engine/engine';
 import type { GroundChoice, Project } from '../../src/engine/wire.gen';
 
 const engine = startEngine();
