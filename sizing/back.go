@@ -138,6 +138,8 @@ type Stamp struct {
 	Lines  []string `json:"lines"`
 	Height unit.MM  `json:"height"` // of capitals; 0 for as large as there is room, up to a usual height
 	Raised bool     `json:"raised"` // raised metal, else cut in
+	// Least is the lowest capitals that the maker holds on a back; 0 for the usual.
+	Least unit.MM `json:"least,omitempty"`
 }
 
 // Asked says whether there is anything to strike; s may be nil.

@@ -8,17 +8,18 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/ink"
 	"badgewright/sizing/unit"
 )
 
 // Lettering on the back (common practice, no published source).
 const (
-	stampLeast  = 1.2  // mm, lowest capitals that are still read, raised or cut in
-	stampUsual  = 2.0  // mm, as high as capitals are made when there is room
-	letterWide  = 0.95 // of the height of capitals, a letter and its gap, on average
-	lineStep    = 1.6  // of it, from one line to the next
-	stampMargin = 0.6  // mm kept from any edge, cut-out, pad or clutch
-	stampFinest = 0.3  // mm, lowest that room is looked for
+	stampLeast  = 1.2 // mm, lowest capitals that are still read, raised or cut in
+	stampUsual  = 2.0 // mm, as high as capitals are made when there is room
+	stampStroke = 0.2 // mm, thinnest stroke of a letter that a die holds
+	lineStep    = 1.7 // of the height of capitals, from one line to the next
+	stampMargin = 0.6 // mm kept from any edge, cut-out, pad or clutch
+	stampFinest = 0.3 // mm, lowest that room is looked for
 	stampLines  = 4
 	stampWide   = 40 // letters a line
 )
@@ -31,6 +32,7 @@ type Stamped struct {
 	W      unit.MM     `json:"w"`
 	H      unit.MM     `json:"h"`
 	Height unit.MM     `json:"height"` // of capitals
+	Stroke unit.MM     `json:"stroke"` // how wide the strokes of a letter are
 	// Largest is how high capitals can be at all, up to a usual height; 0 when
 	// there is no room.
 	Largest unit.MM        `json:"largest"`
@@ -40,6 +42,10 @@ type Stamped struct {
 	Raised  bool           `json:"raised"`
 	Says    string         `json:"says"`
 }
+
+// Strokes is the way of the graver along every letter, in mm about Middle, x
+// running right as seen from BEHIND and y down.
+func (s *Stamped) Strokes() [][]ink.Point { return strokesOf(s.Lines, float64(s.Height)) }
 
 // Stamp finds room for lettering on the back of an advised pin, clear of edges,
 // pads and if it can be of clutches, so that it is read while the pin is worn
@@ -51,11 +57,14 @@ func (s *Shape) Stamp(scale unit.PxPerMM, a *Advice, want sizing.Stamp) (Stamped
 	}
 	z := s.at(scale)
 	out := Stamped{Lines: lines, Raised: want.Raised, Limit: stampLeast, Verdict: sizing.Fails}
+	if want.Least > 0 {
+		out.Limit = want.Least
+	}
 	block := blockOf(lines)
 	seen := true
 	room := z.freeOf(a, float64(a.Clutch)/2)
 	largest, mid := room.largest(block, stampUsual)
-	if largest < stampLeast {
+	if largest < float64(out.Limit) {
 		if wider, at := z.freeOf(a, float64(a.Pad)/2).largest(block, stampUsual); wider > largest {
 			largest, mid, seen = wider, at, false
 		}
@@ -66,7 +75,7 @@ func (s *Shape) Stamp(scale unit.PxPerMM, a *Advice, want sizing.Stamp) (Stamped
 		out.Height = want.Height
 	}
 	out.place(z, mid, block)
-	if out.Height <= out.Largest && out.Height >= stampLeast {
+	if out.Height <= out.Largest && out.Height >= out.Limit {
 		out.Verdict = sizing.Holds
 	}
 	out.say(seen)
@@ -93,25 +102,64 @@ func stampText(want sizing.Stamp) ([]string, error) {
 			return refuse(fmt.Sprintf("A line of %d letters is too long for a back.", n), fmt.Sprintf("Give at most %d.", stampWide))
 		}
 	}
-	if !(want.Height >= 0 && want.Height <= 20) {
+	if !(want.Height >= 0 && want.Height <= 20) || !(want.Least >= 0 && want.Least <= 20) {
 		return refuse("Capitals of such a height do not go on a pin.", "Give up to 20 mm, or leave it to the tool.")
 	}
 	return lines, nil
 }
 
-// blockOf is the width and height of lines for capitals 1 mm high.
-func blockOf(lines []string) [2]float64 {
-	long := 0
-	for _, l := range lines {
-		long = max(long, utf8.RuneCountInString(l))
+// block is what lettering takes up: the box of its middle lines for capitals
+// 1 mm high, and half a stroke more all round.
+type block struct{ w, h float64 }
+
+func (b block) at(height float64) (w, h float64) {
+	stroke := strokeAt(height)
+	return float64(b.w*height) + stroke, float64(b.h*height) + stroke
+}
+
+func strokeAt(height float64) float64 { return max(stampStroke, ink.Stroke(height)) }
+
+func blockOf(lines []string) block {
+	box := boxOf(strokesOf(lines, 1))
+	return block{box[2] - box[0], box[3] - box[1]}
+}
+
+// strokesOf writes lines about the middle of their box.
+func strokesOf(lines []string, height float64) [][]ink.Point {
+	var all [][]ink.Point
+	for i, l := range lines {
+		all = append(all, ink.TextPaths(l, ink.Point{Y: lineStep * float64(i) * height}, height, ink.Middle)...)
 	}
-	return [2]float64{letterWide * float64(long), 1 + float64(lineStep*float64(len(lines)-1))}
+	box := boxOf(all)
+	mx, my := (box[0]+box[2])/2, (box[1]+box[3])/2
+	for _, way := range all {
+		for i := range way {
+			way[i].X -= mx
+			way[i].Y -= my
+		}
+	}
+	return all
+}
+
+// boxOf is the left, top, right and bottom of ways; zero for none.
+func boxOf(ways [][]ink.Point) [4]float64 {
+	if len(ways) == 0 {
+		return [4]float64{}
+	}
+	box := [4]float64{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+	for _, way := range ways {
+		for _, q := range way {
+			box = [4]float64{min(box[0], q.X), min(box[1], q.Y), max(box[2], q.X), max(box[3], q.Y)}
+		}
+	}
+	return box
 }
 
 // place puts the block where there is room, held inside the outline.
-func (out *Stamped) place(z *sized, mid point, block [2]float64) {
+func (out *Stamped) place(z *sized, mid point, b block) {
 	out.Middle = z.post(mid)
-	out.W, out.H = place2(block[0]*float64(out.Height)), place2(block[1]*float64(out.Height))
+	w, h := b.at(float64(out.Height))
+	out.W, out.H, out.Stroke = place2(w), place2(h), place2(strokeAt(float64(out.Height)))
 }
 
 func (out *Stamped) say(seen bool) {
@@ -119,19 +167,22 @@ func (out *Stamped) say(seen bool) {
 	if out.Raised {
 		how = "raised"
 	}
-	least := mm1(stampLeast)
+	least := mm1(float64(out.Limit))
 	switch {
 	case out.Largest == 0:
 		out.Says = "There is no room for lettering on this back, clear of its edge and its pads."
 	case out.Height > out.Largest:
 		out.Says = fmt.Sprintf("There is room for capitals of %s only; leave some words out, or let the tool choose the height.", unit.InMM(out.Largest, 2))
-	case out.Height < stampLeast:
+	case out.Height < out.Limit:
 		out.Says = fmt.Sprintf("Capitals of %s are too low to be read; %s is the least, %s.", unit.InMM(out.Height, 2), least, how)
 	default:
 		out.Says = fmt.Sprintf("Capitals %s high, %s, clear of the edge and of the pads; %s is the least.", unit.InMM(out.Height, 2), how, least)
 	}
 	if !seen && out.Largest > 0 {
 		out.Says += " A clutch covers part of it."
+	}
+	if lacks := ink.Missing(strings.Join(out.Lines, "")); lacks != "" {
+		out.Says += fmt.Sprintf(" These letters lack %s, drawn as a box here; ask the maker for it.", strings.Join(strings.Split(lacks, ""), " "))
 	}
 }
 
@@ -176,7 +227,7 @@ func (z *sized) near(a *Advice, q point, reach float64) bool {
 
 // largest is how high capitals can be so that a block of them fits somewhere,
 // and the middle of the best place for it: halved down to a fiftieth of a mm.
-func (f *free) largest(block [2]float64, most float64) (height float64, mid point) {
+func (f *free) largest(block block, most float64) (height float64, mid point) {
 	mid = point{f.z.CX, f.z.CY}
 	low, high := 0.0, most
 	if q, ok := f.place(block, most); ok {
@@ -200,9 +251,10 @@ func (f *free) largest(block [2]float64, most float64) (height float64, mid poin
 
 // place finds the free block nearest to the line of balance and to the middle
 // of the lower half, where a back is freest of posts.
-func (f *free) place(block [2]float64, height float64) (mid point, ok bool) {
+func (f *free) place(block block, height float64) (mid point, ok bool) {
 	z := f.z
-	w, h := int(math.Ceil(block[0]*height/z.cell)), int(math.Ceil(block[1]*height/z.cell))
+	wide, high := block.at(height)
+	w, h := int(math.Ceil(wide/z.cell)), int(math.Ceil(high/z.cell))
 	aim := z.CY + float64(pairHeight*z.high())
 	best := math.Inf(1)
 	for y := 0; y+h <= z.h; y++ {

@@ -69,6 +69,29 @@ func TestTheStampHasItsLimit(t *testing.T) {
 	assert.Contains(t, none.Says, "no room")
 }
 
+// The maker's own limit takes its place, and no stroke is thinner than a die holds.
+func TestTheStampKeepsAMakersOwnLimit(t *testing.T) {
+	_, _, own := stamped(t, disc(0, 0, 10), 45, sizing.Stamp{Lines: skerry.Lines, Height: 1.4, Least: 1.5})
+	assert.Equal(t, sizing.Fails, own.Verdict)
+	assert.Contains(t, own.Says, "1.5 mm is the least")
+	_, _, usual := stamped(t, disc(0, 0, 10), 45, sizing.Stamp{Lines: skerry.Lines, Height: 1.4})
+	assert.Equal(t, sizing.Holds, usual.Verdict)
+	assert.Equal(t, unit.MM(stampStroke), usual.Stroke)
+}
+
+// What is struck lies in the block that was found free, about its middle.
+func TestTheStrokesFillTheirBlock(t *testing.T) {
+	for _, lines := range [][]string{{"SKERRY LIGHT"}, {"Ångström", "gjpqy"}, {"I"}, {"SKERRY", "LIGHT", "2027"}} {
+		_, _, s := stamped(t, disc(0, 0, 10), 45, sizing.Stamp{Lines: lines})
+		box := boxOf(s.Strokes())
+		half := float64(s.Stroke) / 2
+		assert.InDeltaSlice(t, []float64{-float64(s.W) / 2, -float64(s.H) / 2, float64(s.W) / 2, float64(s.H) / 2},
+			[]float64{box[0] - half, box[1] - half, box[2] + half, box[3] + half}, 0.02, "%v", lines)
+	}
+	_, _, odd := stamped(t, disc(0, 0, 10), 45, sizing.Stamp{Lines: []string{"ж SKERRY"}})
+	assert.Contains(t, odd.Says, "These letters lack ж")
+}
+
 func TestMoreWordsNeverGetHigherLetters(t *testing.T) {
 	before := unit.MM(math.Inf(1))
 	for n := 2; n <= 40; n += 3 {

@@ -70,6 +70,11 @@ var drawn = map[rune]struct {
 	'²': {2.9, "A1.4 8.7 1.3 1.3 170 -38L0 5.6L2.9 5.6"}, '°': {2.4, "A1.2 8.8 1.2 1.2 0 360"}, '\'': {0.2, "M0.1 10L0.1 7.6"}, '"': {1.6, "M0 10L0 7.6M1.6 10L1.6 7.6"}, '’': {0.8, "M0.8 10L0.2 7.8"},
 	'?': {4.6, "A2.3 7.7 2.3 2.3 170 -50L2.3 3.4L2.3 2.7M2.3 0L2.3 0.1"}, '!': {0.2, "M0.1 10L0.1 2.7M0.1 0L0.1 0.1"},
 	'(': {2, "A4.4 4.4 4.4 6.4 122 238"}, ')': {2, "A-2.4 4.4 4.4 6.4 58 -58"},
+	'&': {7.2, "M7.2 0L1.6 7A2.9 7.9 1.7 1.9 215 -40L1.3 4.6A2.9 2.5 2.9 2.5 125 340L6.8 4.4"},
+	'©': {9, "A4.5 5 4.5 4.9 0 360A4.5 5 2.2 2.5 48 312"}, '#': {7, "M1.6 0L2.8 10M4.4 0L5.6 10M0.2 3.3L6.4 3.3M0.6 6.7L6.8 6.7"},
+	'@': {10, "A5 4.6 2.3 2.7 0 360M7.3 7.3L7.3 4A8.6 4 1.3 1.6 180 360L10 5A5 5 5 5.2 0 312"}, '_': {5, "M0 -0.8L5 -0.8"},
+	'ø': {5.6, "A2.8 3.4 2.8 3.4 0 360M0.4 -0.6L5.2 7.4"}, 'Ø': {8, "A4 5 4 5 0 360M1 -0.6L7 10.6"},
+	'Æ': {8.6, "M0 0L3.9 10L8.6 10M4.4 10L4.4 0L8.6 0M1.3 3.4L4.4 3.4M4.4 5.3L7.8 5.3"}, 'ß': {5.2, "M0 0L0 7.6A2.2 7.6 2.2 2.4 180 -75L2.2 5.4A2.6 2.7 2.6 2.7 80 -110"},
 	'%': {8, "A1.7 8.2 1.7 1.8 0 360M7.4 10L0.6 0M8 1.8A6.3 1.8 1.7 1.8 0 360"},
 }
 
@@ -79,6 +84,7 @@ var alphabet = sync.OnceValue(func() map[rune]letter {
 	for r, d := range drawn {
 		all[r] = letter{d.width, pen(d.pen)}
 	}
+	addAccented(all)
 	return all
 })
 
@@ -178,4 +184,7 @@ func (s *Sheet) Text(text string, at Point, height float64, align Align, ink col
 }
 
 // TextStroke is how wide the strokes of lettering are, px: a pixel at least.
-func TextStroke(height float64) float64 { return max(1, height*strokeU/capUnits) }
+func TextStroke(height float64) float64 { return max(1, Stroke(height)) }
+
+// Stroke is how wide the strokes of lettering are whose capitals have a height.
+func Stroke(height float64) float64 { return height * strokeU / capUnits }

@@ -10,7 +10,7 @@ const (
 	shaftWidth = 1.1 // of a post (common practice, no published source)
 )
 
-// back shades the plated back, its posts and clutches.
+// back shades the plated back, its stamp, and what holds it.
 func (s *scene) back(b *sizing.Badge, fr Image) []uint32 {
 	rim := s.px(backRim, 2, 30)
 	d := edgeDistance(s.solid, s.w, s.h, s.px(3, 20, 120))
@@ -25,12 +25,14 @@ func (s *scene) back(b *sizing.Badge, fr Image) []uint32 {
 	for k := range posts {
 		posts[k].raise(z, s.w, s.h)
 	}
+	in := s.stampOn(b, fr)
+	s.carve(z, in)
 	even(z, s.w, s.h)
 	r := slopes(z, s.solid, s.w, s.h)
 	g := s.groundOf()
 	pix := make([]uint32, len(d))
 	for y := 0; y < s.h; y++ {
-		s.backRow(y, d, rim, &r, &g, pix)
+		s.backRow(y, d, in, rim, &r, &g, pix)
 	}
 	s.chain(fr, pix)
 	for y := 0; y < s.h; y++ {
@@ -38,10 +40,11 @@ func (s *scene) back(b *sizing.Badge, fr Image) []uint32 {
 			posts[k].row(s, y, &r, pix)
 		}
 	}
+	s.hold(s.fixturesOn(b, fr), pix)
 	return pix
 }
 
-func (s *scene) backRow(y int, d []float32, rim float32, r *relief, g *ground, pix []uint32) {
+func (s *scene) backRow(y int, d, in []float32, rim float32, r *relief, g *ground, pix []uint32) {
 	half := float32(max(s.w, s.h)) / 2
 	by := mul(float32(y)-float32(s.h)/2, domeShare/half)
 	for x := 0; x < s.w; x++ {
@@ -53,6 +56,9 @@ func (s *scene) backRow(y int, d []float32, rim float32, r *relief, g *ground, p
 		grain := mul(backGrain, ease(rim, rim*1.5, d[i]))
 		bx := mul(float32(x)-float32(s.w)/2, domeShare/half)
 		c := s.backAt(x, y, r.nx[i]+bx, r.ny[i]+by, grain)
+		if in != nil && in[i] > 0 {
+			c = s.stamped(c, in[i])
+		}
 		pix[i] = g.under(i, c, s.solid[i])
 	}
 }

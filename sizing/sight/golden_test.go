@@ -33,13 +33,17 @@ var goldens = []struct {
 	fill    sizing.Fill
 	side    Side
 	long    int
+	back    sizing.Fastening
 }{
-	{"gold-soft", false, "gold", sizing.Soft, Front, 200},
-	{"silver-hard", false, "silver", sizing.Hard, Front, 200},
-	{"dyed-black-twin", false, "dyed-black", sizing.Soft, Front, 96},
-	{"antique-copper-unfilled", true, "antique-copper", sizing.Unfilled, Front, 160},
-	{"rose-back", false, "rose", sizing.Soft, Back, 200},
-	{"flat", false, "gold", sizing.Soft, "", 120},
+	{"gold-soft", false, "gold", sizing.Soft, Front, 200, ""},
+	{"silver-hard", false, "silver", sizing.Hard, Front, 200, ""},
+	{"dyed-black-twin", false, "dyed-black", sizing.Soft, Front, 96, ""},
+	{"antique-copper-unfilled", true, "antique-copper", sizing.Unfilled, Front, 160, ""},
+	{"rose-back", false, "rose", sizing.Soft, Back, 200, ""},
+	{"magnet-back", false, "gold", sizing.Soft, Back, 200, sizing.MagnetBack},
+	{"screw-back", false, "black-nickel", sizing.Soft, Back, 200, sizing.ScrewBack},
+	{"bar-back", false, "silver", sizing.Soft, Back, 200, sizing.PinBar},
+	{"flat", false, "gold", sizing.Soft, "", 120, ""},
 }
 
 func TestGoldens(t *testing.T) {
@@ -53,6 +57,9 @@ func TestGoldens(t *testing.T) {
 		}
 		look := lookAt(g.fill, g.side, g.long)
 		look.Plating = plating(g.plating)
+		if g.back != "" {
+			holdBy(&look, g.back)
+		}
 		im := Flat(b, g.long, look.Plating, nil)
 		if g.side != "" {
 			im = struckAt(t, b, look)

@@ -8,15 +8,23 @@ type post struct {
 	pad, clutch, shaft float32 // radii
 }
 
-// postsOn places the posts: given from the front, seen mirrored.
+// behind is where a place lies on the picture: given from the front, seen
+// mirrored.
+func (s *scene) behind(b *sizing.Badge, fr Image, p sizing.Post) (x, y float32) {
+	wx, wy := b.Outline[0]+p.X.Px(b.Scale), b.Outline[1]+p.Y.Px(b.Scale)
+	return float32(float64(fr.W) - (float64(wx*fr.Scale) + fr.DX)), float32(float64(wy*fr.Scale) + fr.DY)
+}
+
+// postsOn places the posts with their clutches; none for another fastening.
 func (s *scene) postsOn(b *sizing.Badge, fr Image) []post {
+	if s.look.Fastening != sizing.PostAndClutch {
+		return nil
+	}
 	out := make([]post, 0, len(s.look.Posts))
 	for _, p := range s.look.Posts {
-		x := b.Outline[0] + p.X.Px(b.Scale)
-		y := b.Outline[1] + p.Y.Px(b.Scale)
+		x, y := s.behind(b, fr, p)
 		out = append(out, post{
-			x:      float32(float64(fr.W) - (float64(x*fr.Scale) + fr.DX)),
-			y:      float32(float64(y*fr.Scale) + fr.DY),
+			x: x, y: y,
 			pad:    mul(float32(s.look.Pad), s.mm) / 2,
 			clutch: mul(float32(s.look.Clutch), s.mm) / 2,
 			shaft:  mul(shaftWidth, s.mm) / 2,

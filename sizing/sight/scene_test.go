@@ -59,7 +59,7 @@ const (
 	red
 	sun
 	hole
-	ink
+	inkFlat
 )
 
 // lightPin is a round pin: a tower on a rock before a sun, over waves, with a
@@ -68,7 +68,7 @@ func lightPin(side int, mm unit.MM) *sizing.Badge {
 	flats := []reduce.Flat{
 		flat(line, reduce.Metal, 0x202020), flat(sky, reduce.Enamel, 0x2b5c8a), flat(sea, reduce.Enamel, 0x12304f),
 		flat(white, reduce.Enamel, 0xf4efe2), flat(red, reduce.Enamel, 0xc8322b), flat(sun, reduce.Enamel, 0xf2b53c),
-		flat(hole, reduce.CutOut, 0xffffff), flat(ink, reduce.Printed, 0x1d1d22),
+		flat(hole, reduce.CutOut, 0xffffff), flat(inkFlat, reduce.Printed, 0x1d1d22),
 	}
 	return paint(side, mm, flats, lightAt)
 }
@@ -99,7 +99,7 @@ func lightAt(x, y float64) uint8 {
 		return red
 	case lamp < 0:
 		if math.Hypot(x-0.46, y-0.255) < 0.013 {
-			return ink
+			return inkFlat
 		}
 		return sun
 	case tower < 0:

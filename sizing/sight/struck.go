@@ -12,10 +12,15 @@ type Look struct {
 	Fill     sizing.Fill
 	Side     Side
 	LongSide int // of the picture, px
-	// Posts, Clutch and Pad (diameters) are drawn on the back.
-	Posts  []sizing.Post
-	Clutch unit.MM
-	Pad    unit.MM
+	// Posts, Clutch and Pad (diameters) are drawn on the back: what stands there
+	// is of the Fastening, a pin bar of the length Bar.
+	Posts     []sizing.Post
+	Clutch    unit.MM
+	Pad       unit.MM
+	Fastening sizing.Fastening
+	Bar       unit.MM
+	Upright   bool   // the bar stands upright
+	Stamp     *Stamp // nil for none
 	// Chain is the rings and links that parts hang by, given from the front.
 	Chain []sizing.Loop
 	// Recolour gives flats other colours and Finish other finishes, by ID; nil

@@ -97,21 +97,29 @@ func (u *subject) fixings(scale unit.PxPerMM, posts int) []fastener.Fixing {
 
 // stamp finds room for the lettering that is asked for on the back.
 func (u *subject) stamp(c *wire.Check, scale unit.PxPerMM) {
-	want := u.design.Back.Stamp
-	if want == nil {
-		return
-	}
-	shape, err := u.silhouette()
-	if err != nil {
-		return // the back has refused already
-	}
-	s, err := shape.Stamp(scale, &c.Back, *want)
+	s, err := u.stamped(&c.Back, scale)
 	if err != nil {
 		f := FailureOf(err)
 		c.StampProblem = f.What + " " + f.Do
-		return
 	}
-	c.Stamp = &s
+	c.Stamp = s
+}
+
+// stamped is the lettering on an advised back; nil when none is asked for.
+func (u *subject) stamped(back *fastener.Advice, scale unit.PxPerMM) (*fastener.Stamped, error) {
+	want := u.design.Back.Stamp
+	if want == nil {
+		return nil, nil
+	}
+	shape, err := u.silhouette()
+	if err != nil {
+		return nil, err
+	}
+	s, err := shape.Stamp(scale, back, *want)
+	if err != nil {
+		return nil, err
+	}
+	return &s, nil
 }
 
 // cautions is what must be heeded of the design, at a scale, with what was

@@ -7,6 +7,7 @@ import (
 	"badgewright/reduce/colour"
 	"badgewright/sizing"
 	"badgewright/sizing/sight"
+	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
 
@@ -96,7 +97,7 @@ func (u *subject) pin(k *struck, side sight.Side, longSide int, p reduce.Progres
 		Recolour: recolours(u.version), Finish: finishes(u.version),
 	}
 	if side == sight.Back {
-		if err := u.fasten(&look); err != nil {
+		if err := u.fasten(&look, k.badge.Scale); err != nil {
 			return nil, err
 		}
 	}
@@ -107,16 +108,17 @@ func (u *subject) pin(k *struck, side sight.Side, longSide int, p reduce.Progres
 	return sight.Struck(k.badge, look, p)
 }
 
-// fasten puts what holds the pin on a picture of its back. A bar has no clutch:
-// its middle is drawn and the page draws its length.
-func (u *subject) fasten(look *sight.Look) error {
+// fasten puts what holds the pin, and its stamp, on a picture of its back.
+func (u *subject) fasten(look *sight.Look, scale unit.PxPerMM) error {
 	back, err := u.back()
 	if err != nil {
 		return err
 	}
 	look.Posts, look.Pad, look.Clutch = back.Posts, back.Pad, back.Clutch
-	if back.Bar > 0 {
-		look.Clutch = 0
+	look.Fastening, look.Bar, look.Upright = back.Fastening, back.Bar, back.Upright
+	// What cannot be stamped is told beside the picture.
+	if st, err := u.stamped(&back, scale); err == nil && st != nil && st.Height > 0 {
+		look.Stamp = &sight.Stamp{At: st.Middle, Strokes: st.Strokes(), Width: st.Stroke, Raised: st.Raised}
 	}
 	return nil
 }

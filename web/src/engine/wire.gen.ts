@@ -279,6 +279,8 @@ export interface Stamp {
   height: MM;
   /** raised metal, else cut in */
   raised: boolean;
+  /** Least is the lowest capitals that the maker holds on a back; 0 for the usual. */
+  least?: MM;
 }
 
 /** Back is what the person wishes of the back; its zero value leaves all of it to the tool. */
@@ -1185,6 +1187,8 @@ export interface Stamped {
   h: MM;
   /** of capitals */
   height: MM;
+  /** how wide the strokes of a letter are */
+  stroke: MM;
   /** Largest is how high capitals can be at all, up to a usual height; 0 when there is no room. */
   largest: MM;
   limit: MM;

@@ -40,11 +40,15 @@ export function BackStamp({ check, stamp, onBack }: Props) {
         <>
           <Choice legend="How it is made" value={now.raised ? 'raised' : 'cut'} onPick={(v) => set(() => ({ raised: v === 'raised' }), v === 'raised' ? 'Raised lettering' : 'Lettering cut in')}
             options={[{ value: 'cut', label: 'cut in' }, { value: 'raised', label: 'raised' }]} />
-          <LengthField label="height of capitals" mm={now.height || found?.height || LOWEST} least={LOWEST} most={HIGHEST}
-            onLength={(height, words) => set(() => ({ height }), `Capitals ${words}`)} />
+          <div class="limit-grid stamp-sizes">
+            <LengthField label="height of capitals" mm={now.height || found?.height || LOWEST} least={LOWEST} most={HIGHEST}
+              onLength={(height, words) => set(() => ({ height }), `Capitals ${words}`)} />
+            <LengthField label="lowest your maker holds here" mm={now.least ?? found?.limit ?? LOWEST} least={LOWEST} most={HIGHEST}
+              onLength={(least, words) => set(() => ({ least }), `Lowest capitals on the back ${words}`)} />
+          </div>
           {now.height > 0 ? <button type="button" class="plain" onClick={() => set(() => ({ height: 0 }), 'As high as there is room')}>As high as there is room</button> : null}
         </>
-      ) : <p class="hint">A shop’s name or mark, in the die at no great cost as a rule; ask your maker.</p>}
+      ) : <p class="hint">A shop’s name or year, cut with the die and paid once; its price stands under Order.</p>}
       {check.stampProblem ? <p class="warn">{check.stampProblem}</p> : null}
       {found ? <p class={found.verdict === 'holds' ? 'fine' : 'warn'}>{found.says} {found.largest > 0 ? `Its block is ${mm(found.w, 1)} by ${mm(found.h, 1)}.` : ''}</p> : null}
     </>

@@ -65,7 +65,7 @@ export function BackFace({ back, check, now, home, seen, room, margin }: Props) 
               {margin > 0 ? sides.map((q) => <path key={q.no} d={`M${q.at.x} ${q.at.y}H${q.x}`} />) : null}
             </g>
             <Fastened back={now.back} on={on} moved={now.back !== check.back} />
-            {check.stamp && check.stamp.largest > 0 && now.back === check.back ? <Lettering stamp={check.stamp} on={on} /> : null}
+            {check.stamp && check.stamp.verdict !== 'holds' && check.stamp.height > 0 ? <Unheld stamp={check.stamp} on={on} /> : null}
           </svg>
           {now.back.bar > 0 ? null : posts.map((q) => (
             <PostHandle key={q.no} no={q.no} at={q.at} back={now.back} on={on} home={box} words={q.words} />
@@ -107,20 +107,11 @@ function Fastened({ back, on, moved }: { back: Advice; on: Behind; moved: boolea
   );
 }
 
-/** Capitals are this share of a typeface's size, and lines this many capitals apart. */
-const CAPITAL = 0.67;
-const LINE = 1.6;
-
-/** The lettering as it will stand, read from behind; its typeface is the maker's choice. */
-function Lettering({ stamp, on }: { stamp: Stamped; on: Behind }) {
+/** Round lettering that does not hold, as the picture has it. */
+function Unheld({ stamp, on }: { stamp: Stamped; on: Behind }) {
   const at = on.toSheet(stamp.middle);
-  const high = stamp.height * on.pxPerMM;
-  const first = at.y + high / 2 - ((stamp.lines.length - 1) * LINE * high) / 2;
-  return (
-    <g class={stamp.verdict === 'holds' ? 'back-stamp' : 'back-stamp fails'} font-size={high / CAPITAL}>
-      {stamp.lines.map((l, i) => <text key={i} x={at.x} y={first + i * LINE * high} textLength={Math.min(stamp.w * on.pxPerMM, l.length * 0.95 * high)} lengthAdjust="spacingAndGlyphs">{l}</text>)}
-    </g>
-  );
+  const [w, h] = [stamp.w * on.pxPerMM, stamp.h * on.pxPerMM];
+  return <rect class="unheld" x={at.x - w / 2} y={at.y - h / 2} width={w} height={h} />;
 }
 
 const cross = (c: Point) => `M${c.x - 9} ${c.y}h18M${c.x} ${c.y - 9}v18`;

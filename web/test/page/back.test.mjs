@@ -80,11 +80,17 @@ describe('the back', () => {
   });
 
   it('takes lettering where it is clear of edges and pads', async () => {
+    await ready(d);
+    const bare = await d.evaluate(() => document.querySelector('.flipper .rear canvas').toDataURL().length);
     await d.type('#back .back-lettering input', 'SKERRY LIGHT');
     await d.waitForText('clear of the edge and of the pads', '#back');
-    await d.waitFor(() => document.querySelector('.back-stamp text')?.textContent === 'SKERRY LIGHT');
-    await d.click('button', 'Undo');
-    await d.waitFor(() => !document.querySelector('.back-stamp'));
+    await d.waitFor((x) => document.querySelector('.flipper .rear canvas').toDataURL().length !== x, bare);
+    await d.waitForText('Stamp on the back, once', '#order');
+    await d.type('#back .stamp-sizes input', '1 mm');
+    await d.waitForText('too low to be read', '#back');
+    await d.waitFor(() => document.querySelector('.unheld'));
+    for (let i = 0; i < 2; i++) await d.click('button', 'Undo');
+    await d.waitFor(() => !document.querySelector('#back .stamp-sizes, .unheld'));
   });
 
   it('cautions by those it is meant for, and leaves the last word to the law', async () => {
