@@ -87,6 +87,7 @@ type Design struct {
 	Thickness unit.MM      `json:"thickness"`
 	Posts     PostCount    `json:"posts"`
 	Back      Back         `json:"back,omitempty"`
+	Extras    Extras       `json:"extras,omitempty,omitzero"`
 	Versions  []Version    `json:"versions"`
 }
 

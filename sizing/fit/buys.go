@@ -25,16 +25,17 @@ type Sight struct {
 	Where  string
 }
 
-// Buys prices an item of a version at every count for which the loss is known.
+// Buys prices an order of a version at every count for which the loss is known.
 // sight may be nil.
-func Buys(list run.PriceList, item run.Item, v *sizing.Version, losses []reduce.Loss, sight *Sight) []Buy {
+func Buys(list run.PriceList, o run.Order, v *sizing.Version, losses []reduce.Loss, sight *Sight) []Buy {
+	item := o.Items[0]
 	rows := make([]Buy, 0, len(losses))
 	var before *run.Quote
 	for i, l := range losses {
 		row := Buy{Loss: l}
 		count(&item, v, l.Flats)
 		item.Enamels = l.Count
-		q, err := run.Price(list, []run.Item{item})
+		q, err := run.PriceOrder(list, run.Order{Items: []run.Item{item}, Terms: o.Terms})
 		if err == nil {
 			row.Total, row.PerPiece, row.Each = q.TotalSays, q.EachSays, q.PerPiece.InexactFloat64()
 		}

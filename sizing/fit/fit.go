@@ -16,13 +16,32 @@ import (
 // the back gets.
 func Item(d *sizing.Design, v *sizing.Version, b *sizing.Badge, posts int) run.Item {
 	item := run.Item{
-		Design: d.Name, Version: v.Name, NewDie: true,
+		Design: d.Name, Version: v.Name, Die: d.ID, NewDie: !d.Extras.Reorder, DieAge: d.Extras.DieAge,
 		Longest: b.Longest(), Mean: b.Mean(),
-		Fill: d.Fill, Posts: posts, Quantity: v.Quantity,
-		Stamped: d.Back.Stamp.Asked(),
+		Fill: d.Fill, Making: d.Making, Plating: v.Plating, Thickness: d.Thickness,
+		Posts: posts, Fastening: d.Back.Fastening, Stamped: d.Back.Stamp.Asked(),
+		FurtherDies: d.Extras.FurtherDies, Dome: d.Extras.Dome, Packaging: d.Extras.Packaging, Card: d.Extras.Card,
+		Quantity: v.Quantity,
 	}
+	hang(&item, &d.Parts)
 	count(&item, v, b.Sep.Flats)
 	return item
+}
+
+// hang notes in an item the parts that hang from each other, and by what: one
+// ring, or a chain with a ring at either end.
+func hang(item *run.Item, p *sizing.Parts) {
+	if p.Choice != sizing.PartsDangle {
+		return
+	}
+	item.Parts = 1 + len(p.Joins)
+	for _, j := range p.Joins {
+		item.Rings++
+		if j.Links > 0 {
+			item.Rings++
+			item.Chains++
+		}
+	}
 }
 
 // count notes in an item what of its flats is charged for: enamels, those of

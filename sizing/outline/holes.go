@@ -23,6 +23,17 @@ type Hole struct {
 	side uint8 // the label that most of its edge is
 }
 
+// CutOuts counts the holes that a maker would cut.
+func (m *Measured) CutOuts(at At) int {
+	n := 0
+	for _, h := range m.holes {
+		if h.Across >= noHole*at.Limits.CutOut.Px(at.Scale) {
+			n++
+		}
+	}
+	return n
+}
+
 // measureHoles finds how wide every hole is and what stands round it.
 func (m *Measured) measureHoles() {
 	if len(m.holes) == 0 {

@@ -13,7 +13,7 @@ import (
 
 // Choice is what one change costs from where the design stands.
 type Choice struct {
-	Key  string `json:"key"` // colour+, colour-, size+, size-, fill, fancy+, fancy-, printed+, printed-, post+, post-, quantity
+	Key  string `json:"key"` // colour+, colour-, size+, size-, fill, fancy+, fancy-, printed+, printed-, post+, post-, card, quantity
 	What string `json:"what"`
 	// Known is false when the list has no price for it; Why says why.
 	Known bool   `json:"known"`
@@ -43,26 +43,34 @@ type change struct {
 	err       error
 }
 
-// Choices returns what each change near at hand would cost. It is empty when
-// the item itself cannot be priced.
-func Choices(l PriceList, item Item, at Sized) []Choice {
+// Choices returns what each change near at hand to one item of an order would
+// cost, the others staying as they are. It is empty when the order itself
+// cannot be priced.
+func Choices(l PriceList, o Order, i int, at Sized) []Choice {
 	out := []Choice{}
-	now, err := bill(l, []Item{item})
-	if err != nil {
+	if i < 0 || i >= len(o.Items) {
 		return out
 	}
+	now, err := bill(&l, &o)
+	if err != nil || len(now.Needs) > 0 {
+		return out
+	}
+	item := o.Items[i]
 	changes := append(colourChanges(item), sizeChanges(l, item, at)...)
 	changes = append(changes, fillChanges(item)...)
 	changes = append(changes, fancyChanges(item)...)
 	changes = append(changes, printChanges(item)...)
 	changes = append(changes, postChanges(item)...)
-	if next, ok := l.nextBreak(item.Quantity); ok {
+	changes = append(changes, cardChange(item))
+	beside := l.counted(o.Items, i) - item.Quantity
+	if next, ok := l.nextBreak(item.Quantity + beside); ok {
 		other := item
-		other.Quantity = next
+		other.Quantity = next - beside
+		next = other.Quantity
 		changes = append(changes, change{key: "quantity", what: pieces(next) + " instead of " + fmt.Sprint(item.Quantity), item: other})
 	}
 	for _, c := range changes {
-		out = append(out, weigh(l, now, c))
+		out = append(out, weigh(&l, &o, i, now, c))
 	}
 	return out
 }
@@ -88,7 +96,7 @@ func colourChanges(item Item) []change {
 }
 
 func sizeChanges(l PriceList, item Item, at Sized) []change {
-	size := l.measure(item)
+	size := l.measure(&item)
 	var all []change
 	if size+choiceStep <= sizing.GreatestSize {
 		all = append(all, sizeChange("size+", "larger", item, size+choiceStep, at))
@@ -124,7 +132,7 @@ func fillChanges(item Item) []change {
 // fancyChanges are none for a pin without fill.
 func fancyChanges(item Item) []change {
 	var all []change
-	n := len(item.fancies())
+	n := item.fancies()
 	if item.Fill != sizing.Unfilled && n < item.Enamels {
 		other := item
 		other.Fancy = append(slices.Clone(item.Fancy), sizing.Glitter)
@@ -166,6 +174,15 @@ func postChanges(item Item) []change {
 	return all
 }
 
+func cardChange(item Item) change {
+	other := item
+	other.Card = !item.Card
+	if item.Card {
+		return change{key: "card", what: "without a backing card", item: other}
+	}
+	return change{key: "card", what: "with a backing card", item: other}
+}
+
 // number says a small number in a word.
 func number(n int) string {
 	if words := [...]string{"no", "one", "two", "three"}; n >= 0 && n < len(words) {
@@ -181,13 +198,16 @@ func posts(n int) string {
 	return number(n) + " posts"
 }
 
-func weigh(l PriceList, now Quote, c change) Choice {
+func weigh(l *PriceList, o *Order, i int, now Quote, c change) Choice {
 	out := Choice{Key: c.key, What: c.what}
 	if c.err != nil {
 		out.Why = c.err.Error()
 		return out
 	}
-	then, err := bill(l, []Item{c.item})
+	then, err := l.bill(o.with(i, func(other *Item) { *other = c.item }))
+	if err == nil && len(then.Needs) > 0 {
+		err = &Unknown{then.Needs}
+	}
 	if err != nil {
 		out.Why = err.Error()
 		return out
@@ -216,7 +236,7 @@ func moreWords(d decimal.Decimal, currency string, digits int) string {
 // nextBreak returns the least quantity above the one given at which the unit
 // price changes; ok is false past the last row.
 func (l PriceList) nextBreak(quantity int) (from int, ok bool) {
-	for _, b := range l.Breaks {
+	for _, b := range l.Pieces.Breaks {
 		if b.From > quantity {
 			return b.From, true
 		}

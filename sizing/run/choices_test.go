@@ -15,7 +15,7 @@ import (
 // plainly scales an item and leaves its posts.
 func plainly(l PriceList, it Item) Sized {
 	return func(size unit.MM) (Item, error) {
-		k := size / l.measure(it)
+		k := size / l.measure(&it)
 		it := it
 		it.Longest, it.Mean = it.Longest*k, it.Mean*k
 		return it, nil
@@ -24,7 +24,7 @@ func plainly(l PriceList, it Item) Sized {
 
 func choicesOf(l PriceList, it Item) map[string]string {
 	words := map[string]string{}
-	for _, c := range Choices(l, it, plainly(l, it)) {
+	for _, c := range Choices(l, Order{Items: []Item{it}}, 0, plainly(l, it)) {
 		words[c.Key] = strings.ReplaceAll(c.What+": "+c.PieceSays+" | "+c.TotalSays+c.Why, "\u00a0", " ")
 	}
 	return words
@@ -40,6 +40,7 @@ func TestChoicesFromWhereTheDesignStands(t *testing.T) {
 		"fancy+":   "one colour more in a fancy fill: EUR 0.06 more | EUR 6.00 more",
 		"printed+": "one colour more printed on top: EUR 0.26 more | EUR 26.00 more", // 18 once, and 0.08
 		"post+":    "two posts instead of one: EUR 0.09 more | EUR 9.00 more",        // second post
+		"card":     "with a backing card: EUR 0.39 more | EUR 39.00 more",            // 22 once, and 0.17
 		"quantity": "200 pieces instead of 100: EUR 0.70 less | EUR 132.00 more",     // 200 x 1.52 + 100 against 100 x 1.72 + 100
 	}, choicesOf(Default(), item(100)))
 }
@@ -55,9 +56,10 @@ func TestAChoiceIsTheDifferenceOfTwoQuotes(t *testing.T) {
 		"size+": func(o *Item) { o.Longest = 35 }, "size-": func(o *Item) { o.Longest = 29 },
 		"fill": func(o *Item) { o.Fill = sizing.Soft }, "fancy+": func(o *Item) { o.Fancy = []sizing.Finish{sizing.Pearl} },
 		"printed+": func(o *Item) { o.Printed = 1 }, "post+": func(o *Item) { o.Posts = 3 }, "post-": func(o *Item) { o.Posts = 1 },
+		"card":     func(o *Item) { o.Card = true },
 		"quantity": func(o *Item) { o.Quantity = 200 },
 	}
-	all := Choices(l, it, plainly(l, it))
+	all := Choices(l, Order{Items: []Item{it}}, 0, plainly(l, it))
 	require.Len(t, all, len(change))
 	for _, c := range all {
 		other := it
@@ -75,7 +77,7 @@ func TestChoicesThatCannotBePricedSayWhy(t *testing.T) {
 	big := item(100)
 	big.Longest, big.Mean = 59, 50
 	assert.Contains(t, choicesOf(Default(), big)["size+"], "no price above 60 mm")
-	assert.Empty(t, Choices(Default(), item(0), plainly(Default(), item(0))))
+	assert.Empty(t, Choices(Default(), Order{Items: []Item{item(0)}}, 0, plainly(Default(), item(0))))
 }
 
 func TestChoicesStopWhereThereIsNothingToChoose(t *testing.T) {
@@ -100,7 +102,7 @@ func TestChoicesStopWhereThereIsNothingToChoose(t *testing.T) {
 
 func TestALargerPinThatTakesAnotherPostSaysSo(t *testing.T) {
 	l, it := Default(), item(100)
-	for _, c := range Choices(l, it, func(size unit.MM) (Item, error) {
+	for _, c := range Choices(l, Order{Items: []Item{it}}, 0, func(size unit.MM) (Item, error) {
 		other, _ := plainly(l, it)(size)
 		if size > 34 {
 			other.Posts = 2

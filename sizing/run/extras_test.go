@@ -25,7 +25,7 @@ func listed(q Quote, key string) string {
 // published source.
 func TestPrintAndFancyFillsAreCharged(t *testing.T) {
 	l, it := Default(), item(100) // up to 38 mm from 100 pieces: 1.72 each
-	l.Fancy, l.Printed, l.PrintSetUp = Charge{money("0.065"), PerPiece}, Charge{money("2.5"), Percent}, money("18.50")
+	l.Colours.Fancy.Others, l.Colours.Printed, l.Colours.PrintSetUp = apiece("0.065"), Charge{money("2.5"), Percent}, money("18.50")
 	it.Enamels, it.Printed = 6, 2
 	it.Fancy = []sizing.Finish{sizing.Glitter, sizing.Pearl, sizing.Glitter}
 	q, err := Price(l, []Item{it})

@@ -18,22 +18,22 @@ type More struct {
 // order cheapest, and returns those that beat the quantity asked for: prices
 // hold from one break to the next, so a little under a break can cost more
 // than the break itself.
-func CheaperMore(l PriceList, items []Item) []More {
-	now, err := bill(l, items)
-	if err != nil {
+func CheaperMore(l PriceList, o Order) []More {
+	now, err := bill(&l, &o)
+	if err != nil || len(now.Needs) > 0 {
 		return nil
 	}
 	var out []More
-	for i, it := range items {
+	for i, it := range o.Items {
 		best := More{Item: it, Total: now.Total}
-		for _, b := range l.Breaks {
-			if b.From <= it.Quantity {
+		beside := l.counted(o.Items, i) - it.Quantity
+		for _, b := range l.Pieces.Breaks {
+			if b.From-beside <= it.Quantity {
 				continue
 			}
-			other := append([]Item(nil), items...)
-			other[i].Quantity = b.From
-			if then, err := bill(l, other); err == nil && then.Total.LessThan(best.Total) {
-				best.Quantity, best.Total = b.From, then.Total
+			then, err := l.bill(o.with(i, func(other *Item) { other.Quantity = b.From - beside }))
+			if err == nil && len(then.Needs) == 0 && then.Total.LessThan(best.Total) {
+				best.Quantity, best.Total = b.From-beside, then.Total
 			}
 		}
 		if best.Quantity > 0 {
@@ -44,11 +44,19 @@ func CheaperMore(l PriceList, items []Item) []More {
 	return out
 }
 
+// with is an order with one item changed.
+func (o *Order) with(i int, change func(*Item)) *Order {
+	other := *o
+	other.Items = append([]Item(nil), o.Items...)
+	change(&other.Items[i])
+	return &other
+}
+
 // Words says it; named tells the design when there are several items.
-func (m More) Words(q Quote, named bool) string {
+func (m More) Words(q Quote, several bool) string {
 	of := ""
-	if named && m.Item.Design != "" {
-		of = " of " + m.Item.Design
+	if several {
+		of = named(&m.Item)
 	}
 	return fmt.Sprintf("%d pieces%s cost less in all than %d: %s instead of %s, and you get %d more.",
 		m.Quantity, of, m.Item.Quantity, Amount(m.Total, q), Amount(m.Total.Add(m.Saves), q), m.Quantity-m.Item.Quantity)

@@ -3,56 +3,75 @@
 package run
 
 import (
-	"github.com/shopspring/decimal"
-
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
 
-// ChargeBy says what a charge is counted by.
-type ChargeBy string
+// PriceList is one maker's prices. A rate that is not known is asked for only
+// by an order that needs it.
+type PriceList struct {
+	ID          string `json:"id"`
+	Name        string `json:"name"`
+	Invented    bool   `json:"invented"`    // made up for the demo; the page says so
+	Currency    string `json:"currency"`    // ISO 4217 code
+	MinorDigits int    `json:"minorDigits"` // decimals of the currency
 
-// The ways to charge what comes on top of the unit price.
-const (
-	PerPiece ChargeBy = "piece"   // an amount a piece
-	Percent  ChargeBy = "percent" // a share of the unit price, in percent
-)
-
-// Charge is a rate and what it is counted by.
-type Charge struct {
-	Rate decimal.Decimal `json:"rate"`
-	By   ChargeBy        `json:"by"`
+	Pieces   PiecePrices   `json:"pieces"`   // unit prices by size and quantity
+	Least    Least         `json:"least"`    // fewest pieces
+	Die      DiePrices     `json:"die"`      // what is cut once
+	Metal    MetalPrices   `json:"metal"`    // making, plating, thickness
+	Colours  ColourPrices  `json:"colours"`  // enamels, fills, print
+	Shape    ShapePrices   `json:"shape"`    // cut-outs, parts, chains
+	Back     BackPrices    `json:"back"`     // posts, fastenings, lettering
+	Pack     PackPrices    `json:"pack"`     // dome, packaging, backing card
+	Proofs   ProofPrices   `json:"proofs"`   // rounds of the maker's drawing
+	Delivery Delivery      `json:"delivery"` // ways to have it sooner or later
+	Shipping Shipping      `json:"shipping"` // carriage
+	Fees     Fees          `json:"fees"`     // bank, duty, tax
+	Count    Counting      `json:"count"`    // more or fewer pieces than ordered
+	Named    []NamedCharge `json:"named"`    // charges of any other name
+	Notes    Notes         `json:"notes"`    // what is not price
 }
+
+// PiecePrices is the unit prices, for struck soft enamel with the colours and the
+// post that are in the price.
+type PiecePrices struct {
+	// Sizes holds the greatest size, in mm, of each size class, rising; SizeBy
+	// says which measure counts (longest or mean).
+	Sizes  []unit.MM     `json:"sizes"`
+	SizeBy sizing.SizeBy `json:"sizeBy"`
+	Breaks []Break       `json:"breaks"`
+	// Together says which pieces are counted together to reach a break.
+	Together Together `json:"together"`
+}
+
+// Together is whose pieces add up.
+type Together string
+
+// The ways to count towards a quantity break; the empty one is by version.
+const (
+	ByVersion Together = "version" // each version for itself
+	ByDesign  Together = "design"  // all versions of a design
+	ByOrder   Together = "order"   // all pieces of an order
+)
 
 // Break is one row of unit prices: it holds from a number of pieces up to the
 // next row.
 type Break struct {
 	From int `json:"from"` // pieces, 1 or more
-	// Unit holds one price a piece for each size class, for soft enamel.
-	Unit []decimal.Decimal `json:"unit"`
+	// Unit holds one price a piece for each size class.
+	Unit []Rate `json:"unit"`
 }
 
-// PriceList is one maker's prices.
-type PriceList struct {
-	ID          string          `json:"id"`
-	Name        string          `json:"name"`
-	Invented    bool            `json:"invented"`    // made up for the demo; the page says so
-	Currency    string          `json:"currency"`    // ISO 4217 code
-	MinorDigits int             `json:"minorDigits"` // decimals of the currency
-	Die         decimal.Decimal `json:"die"`         // once a design
-	// Sizes holds the greatest size, in mm, of each size class, rising; SizeBy
-	// says which measure counts (longest or mean).
-	Sizes       []unit.MM       `json:"sizes"`
-	SizeBy      sizing.SizeBy   `json:"sizeBy"`
-	Breaks      []Break         `json:"breaks"`
-	Included    int             `json:"included"`    // enamels in the unit price
-	ExtraColour Charge          `json:"extraColour"` // each further enamel
-	Hard        Charge          `json:"hard"`        // hard instead of soft enamel
-	Fancy       Charge          `json:"fancy"`       // each enamel with a fill set apart: glitter, pearl and the like
-	Printed     Charge          `json:"printed"`     // each colour printed on top
-	PrintSetUp  decimal.Decimal `json:"printSetUp"`  // once a design, each colour printed on top
-	SecondPost  decimal.Decimal `json:"secondPost"`  // a piece
-	BackStamp   decimal.Decimal `json:"backStamp"`   // once a design, lettering or a mark on the back
-	Shipping    decimal.Decimal `json:"shipping"`    // once an order
-	Minimum     int             `json:"minimum"`     // least pieces a design
+// Least is the fewest pieces that are made; 0 for any number.
+type Least struct {
+	Design  int `json:"design"`
+	Version int `json:"version"`
+}
+
+// Notes are what a maker says that is not price, in the person's words.
+type Notes struct {
+	Faults string `json:"faults"` // what is done about faulty pieces
+	Keeps  string `json:"keeps"`  // what the maker keeps: die, drawings, colour samples
+	Other  string `json:"other"`
 }

@@ -69,3 +69,28 @@ func difference(from, to Quote) (piece, total decimal.Decimal) {
 	piece = to.Total.Mul(n1).Sub(from.Total.Mul(n2)).DivRound(n1.Mul(n2), int32(to.MinorDigits)+1)
 	return piece, total
 }
+
+// counted says a number of things: "1 ring", "2 rings".
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
+func pieces(n int) string { return counted(n, "piece", "pieces") }
+
+func are(n int) string {
+	if n == 1 {
+		return "1 is"
+	}
+	return fmt.Sprintf("%d are", n)
+}
+
+// joined lists words: "a, b and c".
+func joined(all []string) string {
+	if len(all) < 2 {
+		return strings.Join(all, "")
+	}
+	return strings.Join(all[:len(all)-1], ", ") + " and " + all[len(all)-1]
+}

@@ -63,7 +63,7 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	if j, ok := u.next(); ok {
 		answer.Next = &wire.Next{Joining: j, Words: fit.NextWords(j, answer.Flats.Flats)}
 	}
-	if answer.Quote, err = u.quote(); err != nil {
+	if answer.Quote, err = u.quote(job.Progress); err != nil {
 		answer.QuoteProblem = err.Error()
 	}
 	return Reply{Answer: answer}, nil

@@ -1,6 +1,7 @@
 package calls
 
 import (
+	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/run"
 	"badgewright/sizing/unit"
@@ -13,17 +14,17 @@ func quote(s *Session, job Job, ask wire.QuoteAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	q, err := u.quote()
+	q, err := u.quote(job.Progress)
 	return Reply{Answer: q}, err
 }
 
 // quote prices the picked version by the list in use.
-func (u *subject) quote() (run.Quote, error) {
-	list, item, err := u.priced()
+func (u *subject) quote(p reduce.Progress) (run.Quote, error) {
+	list, order, err := u.priced(p)
 	if err != nil {
 		return run.Quote{}, err
 	}
-	return run.Price(list, []run.Item{item})
+	return run.PriceOrder(list, order)
 }
 
 // choices says what each change near at hand costs.
@@ -32,10 +33,12 @@ func choices(s *Session, job Job, ask wire.ChoicesAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	list, item, err := u.priced()
+	list, order, err := u.priced(job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	at := func(size unit.MM) (run.Item, error) { return u.item(sizing.Size{MM: size, By: list.SizeBy}) }
-	return Reply{Answer: wire.Choices{Rows: run.Choices(list, item, at)}}, nil
+	at := func(size unit.MM) (run.Item, error) {
+		return u.item(sizing.Size{MM: size, By: list.Pieces.SizeBy}, job.Progress)
+	}
+	return Reply{Answer: wire.Choices{Rows: run.Choices(list, order, 0, at)}}, nil
 }

@@ -45,7 +45,7 @@ func TestASizeIsChangedByTheMeasureOfTheList(t *testing.T) {
 	o, _ := ask[wire.Opened](t, s, "open", wire.OpenAsk{ID: "a", FileName: "half.png", W: 300, H: 300, FileW: 300, FileH: 300, Space: "srgb", Ground: reduce.GroundAuto}, pix)
 	p := wire.Picked{Project: BlankProject()}
 	p.Project.Order.Designs = []sizing.Design{o.Design}
-	p.Project.Order.PriceLists[0].SizeBy = sizing.ByMean
+	p.Project.Order.PriceLists[0].Pieces.SizeBy = sizing.ByMean
 	d := &p.Project.Order.Designs[0]
 	d.Size = sizing.Size{MM: 28, By: sizing.ByMean} // the list's classes end at 30 and 38 mm
 	now, _ := ask[run.Quote](t, s, "quote", wire.QuoteAsk{Picked: p}, nil)

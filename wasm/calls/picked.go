@@ -5,6 +5,7 @@ import (
 	"badgewright/reduce/colour"
 	"badgewright/sizing"
 	"badgewright/sizing/fit"
+	"badgewright/sizing/outline"
 	"badgewright/sizing/run"
 	"badgewright/wasm/wire"
 )
@@ -85,24 +86,34 @@ func (u *subject) measured(p reduce.Progress) (*struck, error) {
 	return k, k.widths(p)
 }
 
-// priced is the price list in use and the picked version as an item of it.
-func (u *subject) priced() (run.PriceList, run.Item, error) {
+// priced is the price list in use and the picked version as the only one of an
+// order, on the project's terms.
+func (u *subject) priced(p reduce.Progress) (run.PriceList, run.Order, error) {
 	list, err := listOf(u.project)
 	if err != nil {
-		return run.PriceList{}, run.Item{}, err
+		return run.PriceList{}, run.Order{}, err
 	}
-	item, err := u.item(u.design.Size)
-	return list, item, err
+	item, err := u.item(u.design.Size, p)
+	return list, run.Order{Items: []run.Item{item}, Terms: u.project.Order.Terms}, err
 }
 
 // item is the picked version as one of an order, at a size.
-func (u *subject) item(size sizing.Size) (run.Item, error) {
+func (u *subject) item(size sizing.Size, p reduce.Progress) (run.Item, error) {
 	b, err := u.drawn(size)
 	if err != nil {
 		return run.Item{}, err
 	}
 	back, err := u.backAt(size, &u.design.Back)
-	return fit.Item(u.design, u.version, b, back.Chosen), err
+	if err != nil {
+		return run.Item{}, err
+	}
+	shape, err := u.base.shape(p)
+	if err != nil {
+		return run.Item{}, err
+	}
+	item := fit.Item(u.design, u.version, b, back.Chosen)
+	item.CutOuts, item.Weight = shape.CutOuts(outline.Of(u.design, b.Scale)), back.Weight
+	return item, nil
 }
 
 // listOf finds the price list in use.

@@ -33,6 +33,7 @@ type Order struct {
 	Designs    []sizing.Design `json:"designs"`
 	PriceLists []run.PriceList `json:"priceLists"`
 	PriceList  string          `json:"priceList"` // ID of the one in use
+	Terms      run.Terms       `json:"terms,omitempty,omitzero"`
 	// ColourList is the maker's codes, once the person has brought them.
 	ColourList *colourlist.ColourList `json:"colourList,omitempty"`
 }

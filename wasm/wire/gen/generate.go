@@ -1,12 +1,11 @@
 package main
 
 import (
+	"encoding"
 	"fmt"
 	"reflect"
 	"slices"
 	"strings"
-
-	"github.com/shopspring/decimal"
 
 	"badgewright/wasm/wire"
 )
@@ -65,15 +64,15 @@ func quoted(calls []wire.Call) string {
 }
 
 var (
-	decimalType = reflect.TypeFor[decimal.Decimal]()
-	bytesType   = reflect.TypeFor[[]byte]()
+	textType  = reflect.TypeFor[encoding.TextMarshaler]()
+	bytesType = reflect.TypeFor[[]byte]()
 )
 
 // refer returns how TypeScript names a type, writing its body on first meeting.
 func (w *writer) refer(t reflect.Type) (string, error) {
 	switch {
-	case t == decimalType:
-		// An exact decimal travels as text; the page shows it and never computes with it.
+	case t.Kind() == reflect.Struct && t.Implements(textType):
+		// An exact figure travels as text; the page shows it and never computes with it.
 		return "string", nil
 	case t == bytesType:
 		return "", fmt.Errorf("bytes cannot travel inside an answer; send them beside it")

@@ -30,7 +30,7 @@ const length = (mm: number): Length => ({
 });
 
 const line = (key: string, what: string, count: number, each: string, amount: string): Line => ({
-  key, what, count, each, amount, says: `EUR\u00a0${Number(amount).toFixed(2)}`, sumSays: count > 1 ? `${count}\u00a0× EUR\u00a0${each}` : '',
+  key, what, item: key === 'shipping' ? -1 : 0, count, each, amount, says: `EUR\u00a0${Number(amount).toFixed(2)}`, sumSays: count > 1 ? `${count}\u00a0× EUR\u00a0${each}` : '',
 });
 
 /** Working raster of the canned drawing. */
@@ -64,7 +64,7 @@ export const CHECK: Check = {
       line('die', 'Die, once', 1, '75', '75'), line('pieces', 'Pieces up to 38 mm, price from 100 pieces', 100, '2.25', '225'),
       line('colours', '1 further colour', 100, '0.11', '11'), line('shipping', 'Shipping', 1, '28', '28'),
     ],
-    total: '339', perPiece: '3.390', totalSays: 'EUR\u00a0339.00', eachSays: 'about EUR\u00a03.390', notes: ['90 pins cost more in all than 100.'],
+    total: '339', perPiece: '3.390', totalSays: 'EUR\u00a0339.00', eachSays: 'about EUR\u00a03.390', needs: [], notes: ['90 pins cost more in all than 100.'],
   },
   quoteProblem: '', verdict: 'fails', words: '2 places will not hold at 34 mm; as drawn, lines and areas hold from 41.5 mm.',
 };

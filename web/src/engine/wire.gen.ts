@@ -296,6 +296,21 @@ export interface Back {
   stamp?: Stamp;
 }
 
+/** Extras is what a design is ordered with beside its metal and fill; its zero value is a first order with none of it. */
+export interface Extras {
+  /** Reorder says that the die was cut before, DieAge months ago. */
+  reorder?: boolean;
+  dieAge?: number;
+  /** FurtherDies is how many parts are struck from dies of their own. */
+  furtherDies?: number;
+  /** a clear drop over soft enamel */
+  dome?: boolean;
+  /** a kind of the price list; empty for none */
+  packaging?: string;
+  /** a backing card printed by the maker */
+  card?: boolean;
+}
+
 /** Version is one way to colour and plate a design. */
 export interface Version {
   id: string;
@@ -328,6 +343,7 @@ export interface Design {
   thickness: MM;
   posts: PostCount;
   back?: Back;
+  extras?: Extras;
   versions: Version[];
 }
 
@@ -335,12 +351,44 @@ export interface Design {
 export interface Break {
   /** pieces, 1 or more */
   from: number;
-  /** Unit holds one price a piece for each size class, for soft enamel. */
+  /** Unit holds one price a piece for each size class. */
   unit: string[];
 }
 
+/** Together is whose pieces add up. */
+export type Together = "version" | "design" | "order";
+
+/** PiecePrices is the unit prices, for struck soft enamel with the colours and the post that are in the price. */
+export interface PiecePrices {
+  /** Sizes holds the greatest size, in mm, of each size class, rising; SizeBy says which measure counts (longest or mean). */
+  sizes: MM[];
+  sizeBy: SizeBy;
+  breaks: Break[];
+  /** Together says which pieces are counted together to reach a break. */
+  together: Together;
+}
+
+/** Least is the fewest pieces that are made; 0 for any number. */
+export interface Least {
+  design: number;
+  version: number;
+}
+
+/** DiePrices is what cutting dies costs. It is not discounted with the pieces (common practice, no published source). */
+export interface DiePrices {
+  /** Flat is paid for a die of any size, unless BySize holds a charge for each size class. */
+  flat: string;
+  bySize: string[];
+  /** EachVersion is true of a maker who cuts a die for every version; as a rule the versions of a design share one. */
+  eachVersion: boolean;
+  /** Further is each die beside the first that one design needs. */
+  further: string;
+  /** KeptMonths is how long a die is kept for reorders; 0 for always, or when the maker does not say. */
+  keptMonths: number;
+}
+
 /** ChargeBy says what a charge is counted by. */
-export type ChargeBy = "piece" | "percent";
+export type ChargeBy = "piece" | "percent" | "set-up";
 
 /** Charge is a rate and what it is counted by. */
 export interface Charge {
@@ -348,7 +396,187 @@ export interface Charge {
   by: ChargeBy;
 }
 
-/** PriceList is one maker's prices. */
+/** KindCharge is one kind of a thing and what it costs on top. */
+export interface KindCharge {
+  id: string;
+  charge: Charge;
+}
+
+/** Kinds is what the kinds of one thing cost on top of the unit price: those listed, and every other one. */
+export interface Kinds {
+  listed: KindCharge[];
+  others: Charge;
+}
+
+/** Thick is what metal of a thickness or more costs on top. */
+export interface Thick {
+  from: MM;
+  charge: Charge;
+}
+
+/** MetalPrices is what the metal costs on top: how it is made, its plating, its thickness. Struck is in the unit price unless it is listed. */
+export interface MetalPrices {
+  making: Kinds;
+  plating: Kinds;
+  /** Thick holds what thicker metal costs, from a thickness on, rising; below the first it is in the price. */
+  thick: Thick[];
+}
+
+/** ColourPrices is what colour costs. */
+export interface ColourPrices {
+  /** enamels in the unit price */
+  included: number;
+  /** each further enamel */
+  further: Charge;
+  /** hard, none; soft is in the unit price unless it is listed */
+  fill: Kinds;
+  /** each enamel with a fill set apart: glitter, pearl and the like */
+  fancy: Kinds;
+  /** each colour printed on top */
+  printed: Charge;
+  /** PrintSetUp is paid once a version on a new die, for each colour printed. */
+  printSetUp: string;
+}
+
+/** ShapePrices is what holes and loose parts cost. */
+export interface ShapePrices {
+  /** CutOutsFree is how many holes through the metal are in the price; CutOut is each further one. */
+  cutOutsFree: number;
+  cutOut: Charge;
+  /** each part beside the first */
+  part: Charge;
+  /** each jump ring */
+  ring: Charge;
+  /** Chain is each chain between two parts, whatever its links. */
+  chain: Charge;
+}
+
+/** BackPrices is what the back costs. A post and its clutch are in the unit price. */
+export interface BackPrices {
+  /** each post beside the first */
+  post: Charge;
+  /** Kinds is what another fastening, or another clutch, costs. */
+  kinds: Kinds;
+  /** Stamp is lettering or a mark on the back. It is cut with the die, so a set-up for it is paid once a design. */
+  stamp: Charge;
+}
+
+/** PackPrices is what a pin is finished and packed with. */
+export interface PackPrices {
+  /** a clear drop over soft enamel */
+  dome: Charge;
+  /** bag, box and the like; none is in the price */
+  packaging: Kinds;
+  /** CardSetUp is paid once a version on a new die; Card is each backing card. */
+  cardSetUp: string;
+  card: Charge;
+}
+
+/** ProofPrices is what the maker's drawing costs, design by design. */
+export interface ProofPrices {
+  /** rounds in the price; 0 when the maker does not say */
+  included: number;
+  /** each further round */
+  further: string;
+}
+
+/** DeliveryOn says what a share for delivery falls on. */
+export type DeliveryOn = "pieces" | "all";
+
+/** DeliveryChoice is one way: patient orders are cheaper, a rush is dearer. Where one of Off, More and Fee is known the others are nothing. */
+export interface DeliveryChoice {
+  name: string;
+  /** working days of making; 0 when not said */
+  days: number;
+  /** percent taken off */
+  off: string;
+  /** percent put on */
+  more: string;
+  /** what the percents are of */
+  on: DeliveryOn;
+  /** once an order */
+  fee: string;
+}
+
+/** Delivery is the ways in which a maker delivers, the usual one first. Without any there is nothing to choose. */
+export interface Delivery {
+  choices: DeliveryChoice[];
+}
+
+/** ShippingBy is what carriage goes by. */
+export type ShippingBy = "flat" | "weight" | "class";
+
+/** Grams is a mass. */
+export type Grams = number;
+
+/** ByWeight is the charge of a parcel up to a weight. */
+export interface ByWeight {
+  upTo: Grams;
+  rate: string;
+}
+
+/** ShippingClass is one carrier or service. */
+export interface ShippingClass {
+  name: string;
+  /** working days; 0 when not said */
+  days: number;
+  rate: string;
+}
+
+/** Shipping is carriage, once an order. */
+export interface Shipping {
+  by: ShippingBy;
+  flat: string;
+  /** Weights holds the charge of a parcel up to a weight, rising; Further is each kilogram begun past the last. */
+  weights: ByWeight[];
+  further: string;
+  classes: ShippingClass[];
+}
+
+/** Fees are what is paid beside the maker's bill: duty and tax where the order comes in, and the bank. One that is not known is left out, and the quote says so. */
+export interface Fees {
+  /** percent */
+  duty: string;
+  /** DutyOnShipping is true where duty falls on the goods with their carriage. */
+  dutyOnShipping: boolean;
+  /** percent of goods, carriage and duty */
+  tax: string;
+  /** once an order */
+  bankFee: string;
+  /** percent of goods and carriage */
+  bankPercent: string;
+}
+
+/** Counting is how far the pieces that come may differ from those ordered, percent. */
+export interface Counting {
+  over: string;
+  /** pieces too many are billed */
+  overBilled: boolean;
+  under: string;
+  /** UnderBilled is true of a maker who bills pieces that did not come. */
+  underBilled: boolean;
+}
+
+/** NamedBy says what a named charge is counted by. */
+export type NamedBy = "order" | "piece" | "colour" | "design";
+
+/** NamedCharge is a charge of any other name that falls on every order. */
+export interface NamedCharge {
+  name: string;
+  rate: string;
+  by: NamedBy;
+}
+
+/** Notes are what a maker says that is not price, in the person's words. */
+export interface Notes {
+  /** what is done about faulty pieces */
+  faults: string;
+  /** what the maker keeps: die, drawings, colour samples */
+  keeps: string;
+  other: string;
+}
+
+/** PriceList is one maker's prices. A rate that is not known is asked for only by an order that needs it. */
 export interface PriceList {
   id: string;
   name: string;
@@ -358,32 +586,63 @@ export interface PriceList {
   currency: string;
   /** decimals of the currency */
   minorDigits: number;
-  /** once a design */
-  die: string;
-  /** Sizes holds the greatest size, in mm, of each size class, rising; SizeBy says which measure counts (longest or mean). */
-  sizes: MM[];
-  sizeBy: SizeBy;
-  breaks: Break[];
-  /** enamels in the unit price */
-  included: number;
-  /** each further enamel */
-  extraColour: Charge;
-  /** hard instead of soft enamel */
-  hard: Charge;
-  /** each enamel with a fill set apart: glitter, pearl and the like */
-  fancy: Charge;
-  /** each colour printed on top */
-  printed: Charge;
-  /** once a design, each colour printed on top */
-  printSetUp: string;
-  /** a piece */
-  secondPost: string;
-  /** once a design, lettering or a mark on the back */
-  backStamp: string;
-  /** once an order */
+  /** unit prices by size and quantity */
+  pieces: PiecePrices;
+  /** fewest pieces */
+  least: Least;
+  /** what is cut once */
+  die: DiePrices;
+  /** making, plating, thickness */
+  metal: MetalPrices;
+  /** enamels, fills, print */
+  colours: ColourPrices;
+  /** cut-outs, parts, chains */
+  shape: ShapePrices;
+  /** posts, fastenings, lettering */
+  back: BackPrices;
+  /** dome, packaging, backing card */
+  pack: PackPrices;
+  /** rounds of the maker's drawing */
+  proofs: ProofPrices;
+  /** ways to have it sooner or later */
+  delivery: Delivery;
+  /** carriage */
+  shipping: Shipping;
+  /** bank, duty, tax */
+  fees: Fees;
+  /** more or fewer pieces than ordered */
+  count: Counting;
+  /** charges of any other name */
+  named: NamedCharge[];
+  /** what is not price */
+  notes: Notes;
+}
+
+/** Exchange is a rate that the person typed, of the day it was typed for. */
+export interface Exchange {
+  /** ISO 4217 code of the second currency */
+  currency: string;
+  /** its decimals */
+  minorDigits: number;
+  /** of the second currency for 1 of the list's */
+  rate: string;
+  /** as typed; empty when not said */
+  dated: string;
+}
+
+/** Terms are the wishes that hold for a whole order. */
+export interface Terms {
+  /** name of one of the list's ways; empty for the usual */
+  delivery: string;
+  /** name of one of the list's classes; empty for the first */
   shipping: string;
-  /** least pieces a design */
-  minimum: number;
+  /** proof rounds a design; 0 for those in the price */
+  rounds: number;
+  /** Seconds is how many pieces in a hundred are set aside for flaws, and Free how many of the others are given away. */
+  seconds: number;
+  free: number;
+  /** Into is a second currency to show the total in; absent for none. */
+  into?: Exchange;
 }
 
 /** ColourEntry is one colour that a maker offers. */
@@ -412,6 +671,7 @@ export interface Order {
   priceLists: PriceList[];
   /** ID of the one in use */
   priceList: string;
+  terms?: Terms;
   /** ColourList is the maker's codes, once the person has brought them. */
   colourList?: ColourList;
 }
@@ -1029,9 +1289,6 @@ export interface Post {
   y: MM;
 }
 
-/** Grams is a mass. */
-export type Grams = number;
-
 /** Mass is what a pin weighs, alone and packed; every range runs over what is not known of its making. */
 export interface Mass {
   /** Pin is without fasteners, recesses and fill allowed for. */
@@ -1233,17 +1490,57 @@ export interface Caution {
 
 /** Line is one line of a quote. Amount is rounded once, half away from zero, to the currency's minor units. */
 export interface Line {
-  /** stable: see the Key constants */
+  /** stable: see the Key constants; more than one line may have it */
   key: string;
   /** in words */
   what: string;
+  /** place of its item in the order; -1 for the order's own */
+  item: number;
   count: number;
   /** exact rate, not rounded */
   each: string;
+  /** Amount is below 0 where a delivery takes something off. */
   amount: string;
   /** As shown: "EUR 33.00", and "300 × EUR 0.11" for what is charged by the piece. */
   says: string;
   sumSays: string;
+}
+
+/** OpenEntry is an unknown entry of a price list that an order hangs on. */
+export interface OpenEntry {
+  /** its place in the list, as in CellError */
+  cell: string;
+  /** what it would pay for */
+  what: string;
+  /** as a sentence */
+  says: string;
+}
+
+/** Converted is a total in the second currency. It is not a bill: a bank's rate differs, so it is marked "about". */
+export interface Converted {
+  currency: string;
+  total: string;
+  perPiece: string;
+  totalSays: string;
+  eachSays: string;
+  /** RateSays is the rate and its day: "at EUR 0.92 for USD 1, of 2026-05-04". */
+  rateSays: string;
+}
+
+/** Landed is what a piece costs once it is here: the total over the pieces without flaws, and over those of them that are sold and not given away. */
+export interface Landed {
+  good: number;
+  sold: number;
+  /** PerGood and PerSold are derived ("about"). */
+  perGood: string;
+  perSold: string;
+  /** As shown; SoldSays is empty when nothing is left to sell. */
+  goodSays: string;
+  soldSays: string;
+  /** Short is the same when as few come as the maker may send; absent when none may be missing. */
+  short?: Landed;
+  /** Words says how it was counted. */
+  words: string;
 }
 
 /** Quote is what an order costs by one price list. */
@@ -1262,6 +1559,11 @@ export interface Quote {
   eachSays: string;
   /** Notes are sentences that matter to the choice, such as a larger quantity that costs less in all. */
   notes: string[];
+  /** Needs is what has to be known first; the total leaves it out. */
+  needs: OpenEntry[];
+  /** Into is the total in the second currency, and Landed what a piece costs once flaws and gifts are off. */
+  into?: Converted;
+  landed?: Landed;
 }
 
 /** Check is the whole check of a picked version. */
@@ -1320,7 +1622,7 @@ export interface ChoicesAsk {
 
 /** Choice is what one change costs from where the design stands. */
 export interface Choice {
-  /** colour+, colour-, size+, size-, fill, fancy+, fancy-, printed+, printed-, post+, post-, quantity */
+  /** colour+, colour-, size+, size-, fill, fancy+, fancy-, printed+, printed-, post+, post-, card, quantity */
   key: string;
   what: string;
   /** Known is false when the list has no price for it; Why says why. */

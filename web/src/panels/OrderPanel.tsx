@@ -30,8 +30,8 @@ export function OrderPanel(p: OrderProps) {
           {q.invented ? <p class="invented">These prices are invented, to show how a price is made. Put in your own maker’s below.</p> : null}
           <table class="quote">
             <tbody>
-              {q.lines.map((l) => (
-                <tr key={l.key}>
+              {q.lines.map((l, i) => (
+                <tr key={i}>
                   <th scope="row">{l.what}</th>
                   <td>{l.sumSays}</td>
                   <td>{l.says}</td>
