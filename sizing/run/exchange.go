@@ -59,7 +59,7 @@ func (q *Quote) convert(e *Exchange) error {
 	c.PerPiece = c.Total.DivRound(decimal.NewFromInt(int64(q.Pieces)), int32(e.MinorDigits)+1)
 	c.TotalSays = "about " + unit.Money(c.Total, e.Currency, e.MinorDigits)
 	c.EachSays = unit.About(c.PerPiece, e.Currency, e.MinorDigits)
-	c.RateSays = fmt.Sprintf("at %s for %s 1", unit.Money(e.Rate, e.Currency, max(e.MinorDigits, decimals(e.Rate))), q.Currency)
+	c.RateSays = fmt.Sprintf("at %s for %s\u00a01", unit.Money(e.Rate, e.Currency, max(e.MinorDigits, decimals(e.Rate))), q.Currency)
 	if e.Dated != "" {
 		c.RateSays += ", of " + e.Dated
 	} else {
