@@ -27,7 +27,7 @@ type Reading struct {
 // that cannot be read are told of and left out; an error means that nothing
 // could be read.
 func Read(fileName string, data []byte, w White) (*Reading, error) {
-	text, note, err := textOf(data)
+	text, note, err := TextOf(data)
 	if err != nil {
 		return nil, err
 	}

@@ -14,10 +14,10 @@ import (
 // western holds what Windows-1252 puts where Latin-1 has control characters.
 const western = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ"
 
-// textOf decodes a file: UTF-8, or UTF-16 with its mark, as table programs
+// TextOf decodes a file: UTF-8, or UTF-16 with its mark, as table programs
 // save them; anything else is taken for Windows-1252, and note says so. Lines
 // end in \n in what is returned.
-func textOf(data []byte) (text, note string, err error) {
+func TextOf(data []byte) (text, note string, err error) {
 	if err := notText(data); err != nil {
 		return "", "", err
 	}

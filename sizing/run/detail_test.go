@@ -211,7 +211,7 @@ func TestShippingByWeightAndByClass(t *testing.T) {
 		require.NoError(t, err)
 		assert.Equal(t, want, q.Lines[len(q.Lines)-1].Amount.String(), "%g g each", grams)
 	}
-	l.Shipping.Further = Rate{}
+	it.Weight, l.Shipping.Further = 60.5, Rate{}
 	_, err = Price(l, []Item{it})
 	assert.ErrorContains(t, err, "Shipping, 1000 g and 3 kilograms more")
 	l.Shipping = Shipping{By: ShipClass, Classes: []ShippingClass{{"post", 9, money("12")}, {"courier", 3, money("30")}}}

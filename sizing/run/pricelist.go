@@ -3,6 +3,8 @@
 package run
 
 import (
+	"slices"
+
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
@@ -31,6 +33,25 @@ type PriceList struct {
 	Count    Counting      `json:"count"`    // more or fewer pieces than ordered
 	Named    []NamedCharge `json:"named"`    // charges of any other name
 	Notes    Notes         `json:"notes"`    // what is not price
+}
+
+// Copy is a list that shares nothing with this one.
+func (l PriceList) Copy() PriceList {
+	l.Pieces.Sizes = slices.Clone(l.Pieces.Sizes)
+	l.Pieces.Breaks = slices.Clone(l.Pieces.Breaks)
+	for i := range l.Pieces.Breaks {
+		l.Pieces.Breaks[i].Unit = slices.Clone(l.Pieces.Breaks[i].Unit)
+	}
+	l.Die.BySize = slices.Clone(l.Die.BySize)
+	for _, k := range []*Kinds{&l.Metal.Making, &l.Metal.Plating, &l.Colours.Fill, &l.Colours.Fancy, &l.Back.Kinds, &l.Pack.Packaging} {
+		k.Listed = slices.Clone(k.Listed)
+	}
+	l.Metal.Thick = slices.Clone(l.Metal.Thick)
+	l.Delivery.Choices = slices.Clone(l.Delivery.Choices)
+	l.Shipping.Weights = slices.Clone(l.Shipping.Weights)
+	l.Shipping.Classes = slices.Clone(l.Shipping.Classes)
+	l.Named = slices.Clone(l.Named)
+	return l
 }
 
 // PiecePrices is the unit prices, for struck soft enamel with the colours and the

@@ -78,6 +78,9 @@ type Kinds struct {
 	Others Charge       `json:"others"`
 }
 
+// OtherKinds stands for every kind that is not listed, where kinds are named.
+const OtherKinds = "every other"
+
 // of returns the charge for a kind, and its cell below the cell of the kinds.
 func (k Kinds) of(id string) (c Charge, cell string) {
 	for i, one := range k.Listed {

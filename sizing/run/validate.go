@@ -137,6 +137,9 @@ func (v *validation) kinds(cell string, k Kinds) {
 	for i, one := range k.Listed {
 		at := fmt.Sprintf("%s.listed[%d]", cell, i)
 		v.name(at+".id", one.ID, seen)
+		if one.ID == OtherKinds {
+			v.say(at+".id", "%q stands for all that are not listed; give this one another name.", OtherKinds)
+		}
 		v.charge(at+".charge", one.Charge)
 	}
 	v.charge(cell+".others", k.Others)

@@ -106,13 +106,30 @@ func twoWays(t string) bool {
 	return byThrees(t, ",") && strings.Count(t, ",") == 1 && !strings.HasPrefix(t, "0")
 }
 
+// inPlainPoints takes the marks between thousands out of an amount that has
+// both a comma and a point: the later one is the decimal mark.
+func inPlainPoints(t string) string {
+	comma, point := strings.LastIndexByte(t, ','), strings.LastIndexByte(t, '.')
+	if comma < 0 || point < 0 {
+		return t
+	}
+	at, mark := max(comma, point), "."
+	if point > comma {
+		mark = ","
+	}
+	if !byThrees(t[:at], mark) {
+		return t
+	}
+	return strings.ReplaceAll(t[:at], mark, "") + "." + t[at+1:]
+}
+
 // ParseAmount reads a rate of a price list, exactly: "1.25", "1,25", "EUR 1.25",
 // "12 %". What stands beside the field, a currency's code or "%", may be
 // repeated; another is a *Mistake, as is less than nothing.
 func ParseAmount(text, beside string) (decimal.Decimal, error) {
 	const do = "Type one such as 1.25."
 	shown := strings.TrimSpace(text)
-	t := spaces.Replace(without(text, beside))
+	t := inPlainPoints(spaces.Replace(without(text, beside)))
 	whole, parts, _ := strings.Cut(strings.Replace(t, ",", ".", 1), ".")
 	switch {
 	case strings.Trim(t, ".,") == "":

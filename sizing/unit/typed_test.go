@@ -22,6 +22,7 @@ func TestAmountsAsPeopleWriteThem(t *testing.T) {
 	for text, want := range map[string]string{
 		"1.25": "1.25", " 1,25 ": "1.25", "0": "0", "3": "3", ".5": "0.5", "5.": "5", "0,125": "0.125", "1.250": "1.25",
 		"1 250,50": "1250.5", "1'250.5": "1250.5", "12\u00a0345": "12345", "007": "7", "123456789.123456": "123456789.123456",
+		"1.250,50": "1250.5", "1,234,567.8": "1234567.8", "1.234.567,8": "1234567.8",
 		"EUR 1.25": "1.25", "1.25 eur": "1.25", "EUR\u00a01.25": "1.25",
 	} {
 		d, err := ParseAmount(text, "EUR")
@@ -44,7 +45,7 @@ func TestAnAmountIsReadExactly(t *testing.T) {
 }
 
 func TestUnclearAmountsAreRefusedInWords(t *testing.T) {
-	for _, text := range []string{"", " ", ".", "-1", "free", "1.2.3", "1,2,3", "1e3", "1.2345678", "1234567890", "USD 3", "3 USD", "12 %", "NaN", "EUR"} {
+	for _, text := range []string{"", " ", ".", "-1", "free", "1.2.3", "1,23.4", "1.2,3.4", "12.34,5", "1,2,3", "1e3", "1.2345678", "1234567890", "USD 3", "3 USD", "12 %", "NaN", "EUR"} {
 		_, err := ParseAmount(text, "EUR")
 		refused(t, err, text)
 	}

@@ -27,6 +27,7 @@ const LEVELS = {
   'sizing/demand': 3,
   'sizing/left': 3,
   'sizing/fastener': 4,
+  'sizing/pricefile': 4,
   'sizing/mend': 4,
   'sizing/apart': 4,
   'sizing/proof': 5,

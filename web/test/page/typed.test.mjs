@@ -118,7 +118,7 @@ describe('the choices near at hand', () => {
     assert.equal(await d.evaluate(() => document.querySelector('#order .choices').open), false, 'closed until it is wanted');
     await d.evaluate(() => document.querySelector('#order .choices summary').click());
     for (const [what, piece, all] of await rows()) {
-      assert.match(what, /colour|mm (larger|smaller)|enamel|post|pieces/);
+      assert.match(what, /colour|mm (larger|smaller)|enamel|post|pieces|card/);
       for (const t of [piece, all]) assert.match(t, /^(the same|EUR\s[\d.\s]+ (more|less))$/, `${what}: ${t}`);
     }
   });
