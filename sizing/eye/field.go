@@ -22,15 +22,15 @@ func NewLight(w, h, block int, ground colour.RGB8) *Light {
 	return &Light{W: w, H: h, R: make([]float32, n), G: make([]float32, n), B: make([]float32, n), Ground: ground, Block: block}
 }
 
-// resolved is how many samples per degree hold all that S-CIELAB leaves of a
+// Resolved is how many samples per degree hold all that S-CIELAB leaves of a
 // picture: at half that many cycles per degree its sharpest filter passes less
 // than a thousandth.
-const resolved = 60
+const Resolved = 60
 
 // BlockFor is how many px, of a pitch in mm, may be averaged before an eye would
 // miss any of them; at least 1.
 func BlockFor(pitch unit.MM, v Viewing) int {
-	return max(1, int(v.SamplesPerDegree(pitch)/resolved))
+	return max(1, int(v.SamplesPerDegree(pitch)/Resolved))
 }
 
 // field is a picture in the opponent space, less its ground.

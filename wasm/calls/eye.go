@@ -280,16 +280,21 @@ func lookedAt(s *Session, job Job, ask wire.LookAsk) (Reply, error) {
 	}, nil
 }
 
-// eyesLongSide halves the long side of a picture, whose pixels are pitch mm,
-// while an eye would miss none of what is left: half as fine again as it resolves.
+// eyesLongSide is a long side in px at which a picture, asked for at px of pitch
+// mm, need be drawn for an eye to miss nothing: half as fine again as it
+// resolves. It is a part of what was asked for in few steps, so that a distance
+// that is dragged seldom wants another.
 func eyesLongSide(px int, pitch unit.MM, v eye.Viewing) int {
-	for px > leastForEye && eye.BlockFor(pitch, v) >= 4 {
-		px, pitch = px/2, 2*pitch
+	least := px
+	for _, part := range []int{2, 3, 4, 6, 8, 12, 16} {
+		if px/part >= leastForEye && 2*v.SamplesPerDegree(pitch*unit.MM(part)) >= 3*eye.Resolved {
+			least = px / part
+		}
 	}
-	return px
+	return least
 }
 
-// leastForEye is a long side that is not halved any more: it costs next to nothing.
+// leastForEye is a long side that no smaller is drawn: it costs next to nothing.
 const leastForEye = 256
 
 // pinOnce draws the front, or finds it drawn: a distance that is dragged asks

@@ -219,7 +219,20 @@ func BenchmarkNeighbours(b *testing.B) {
 	}
 }
 
-// Every round another distance of another size, at 2.5 megapixels.
+// A distance that is dragged, at 2.5 megapixels.
+func BenchmarkLookFromAfar(b *testing.B) {
+	s, p := benchSession(b)
+	do := benchCall(b, "look", func(i int) any {
+		return wire.LookAsk{Picked: p, LongSide: 1650, Viewing: eye.Viewing{Distance: eye.InTheHand + unit.MM(10*(i%5)), Acuity: 1}}
+	})
+	i := 0
+	for b.Loop() {
+		do(s, i)
+		i++
+	}
+}
+
+// The same of another size every round.
 func BenchmarkLook(b *testing.B) {
 	s, p := benchSession(b)
 	do := benchCall(b, "look", func(i int) any {
