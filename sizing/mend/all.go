@@ -24,7 +24,8 @@ type Unmended struct {
 const mostRounds = 5
 
 // All repairs every trouble spot that fails, as far as that can be done gently,
-// and measures again until nothing fails or nothing more can be done.
+// and measures again until nothing fails or nothing more can be done. Then it
+// rounds the tips that prick; the rest of the outline wants a look at each.
 // p may be nil.
 func All(d *Drawing, p reduce.Progress) (*Outcome, error) {
 	b, err := newBench(d)
@@ -54,7 +55,13 @@ func All(d *Drawing, p reduce.Progress) (*Outcome, error) {
 	if found, err = w.withoutHarm(found); err != nil {
 		return nil, err
 	}
-	return w.outcome(found), nil
+	tips, sharp, err := w.roundTips()
+	if err != nil {
+		return nil, err
+	}
+	o := w.outcome(found)
+	o.Before, o.Left = o.Before+tips, append(o.Left, sharp...)
+	return o, nil
 }
 
 // work is a bench on which everything is repaired.

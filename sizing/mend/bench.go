@@ -6,6 +6,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 )
@@ -19,6 +20,8 @@ type Drawing struct {
 	Limits  sizing.Limits
 	// Found is what was found of it so far; nil when it is still to be measured.
 	Found []sizing.Finding
+	// Outline is what the outline is judged by; nil when it is not to be looked at.
+	Outline *outline.At
 }
 
 // bench is a struck separation on which repairs are tried one after another;

@@ -4,6 +4,7 @@ import (
 	"badgewright/reduce"
 	"badgewright/sizing"
 	"badgewright/sizing/mend"
+	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
@@ -80,6 +81,8 @@ func mendAll(s *Session, job Job, ask wire.MendAllAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	d.Found = append([]sizing.Finding{}, k.measured.Findings(k.badge.Scale, d.Limits)...)
+	at := outline.Of(u.design, d.Scale)
+	d.Outline = &at
 	o, err := mend.All(d, job.Progress)
 	if err != nil {
 		return Reply{}, err

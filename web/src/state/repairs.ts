@@ -21,14 +21,14 @@ const INSIDE: readonly Finding['kind'][] = [
   'thin-line', 'narrow-area', 'fades-out', 'no-line', 'no-edge', 'gap', 'open-area', 'small-area', 'pinhole', 'metal-island', 'small-lettering', 'small-cut-out',
 ];
 
-/** Trouble spots of the outline, each repaired by itself. */
+/** Trouble spots of the outline, each repaired by itself, but tips, which are rounded with all. */
 const OUTLINE: readonly Finding['kind'][] = ['loose-part', 'weak-eye', 'thin-bridge', 'sharp-tip', 'long-arm'];
 
 /** The trouble spots that repairs are looked for. */
 export const mayMend = (f: Finding) => INSIDE.includes(f.kind) || OUTLINE.includes(f.kind);
 
-/** How many places fail: what repairing all is about. */
-export const failing = (all: readonly Finding[]) => all.filter((f) => f.verdict === 'fails' && INSIDE.includes(f.kind)).length;
+/** How many places fail of what repairing all is about: of the outline, the tips. */
+export const failing = (all: readonly Finding[]) => all.filter((f) => f.verdict === 'fails' && (INSIDE.includes(f.kind) || f.kind === 'sharp-tip')).length;
 
 /** Adds repairs. Metal built all over goes before what has a place. */
 export function withRepairs(p: Project, repairs: readonly Recipe[], at: Place = FIRST): Project {
