@@ -75,13 +75,38 @@ func (p plane) convolved(k []float32) plane {
 		copy(pad[n:], p.v[y*p.w:(y+1)*p.w])
 		weigh(tmp.v[y*p.w:(y+1)*p.w], pad, k, n)
 	}
-	for y := 0; y < p.h; y++ {
-		row := out.v[y*p.w : (y+1)*p.w]
-		for i, w := range k {
-			addRows(row, tmp.row(y-i), tmp.row(y+i), w, i == 0)
+	none := make([]float32, p.w)
+	row := func(y int) []float32 {
+		if y < 0 || y >= p.h {
+			return none
 		}
+		return tmp.v[y*p.w : (y+1)*p.w]
+	}
+	for y := 0; y < p.h; y++ {
+		weighRows(out.v[y*p.w:(y+1)*p.w], row, y, k)
 	}
 	return out
+}
+
+// weighRows sums the rows round row y under a kernel.
+func weighRows(out []float32, row func(int) []float32, y int, k []float32) {
+	for x, v := range row(y) {
+		out[x] = mul(v, k[0])
+	}
+	i, n := 1, len(k)-1
+	for ; i < n; i += 2 {
+		a, b, ki := row(y - i)[:len(out)], row(y + i)[:len(out)], k[i]
+		c, d, kj := row(y - i - 1)[:len(out)], row(y + i + 1)[:len(out)], k[i+1]
+		for x := range out {
+			out[x] += mul(a[x]+b[x], ki) + mul(c[x]+d[x], kj)
+		}
+	}
+	if i == n {
+		a, b, ki := row(y - n)[:len(out)], row(y + n)[:len(out)], k[n]
+		for x := range out {
+			out[x] += mul(a[x]+b[x], ki)
+		}
+	}
 }
 
 // weigh sums one padded row under a kernel.
@@ -90,41 +115,24 @@ func weigh(out, pad, k []float32, n int) {
 	for x, v := range pad[n : n+w] {
 		out[x] = mul(v, k[0])
 	}
-	for i := 1; i <= n; i++ {
-		left, right, ki := pad[n-i:n-i+w], pad[n+i:n+i+w], k[i]
+	i := 1
+	for ; i < n; i += 2 { // two steps out at a time: half the sums are kept
+		a, b, ki := pad[n-i:][:len(out)], pad[n+i:][:len(out)], k[i]
+		c, d, kj := pad[n-i-1:][:len(out)], pad[n+i+1:][:len(out)], k[i+1]
 		for x := range out {
-			out[x] += mul(left[x]+right[x], ki)
+			out[x] += mul(a[x]+b[x], ki) + mul(c[x]+d[x], kj)
+		}
+	}
+	if i == n {
+		a, b, ki := pad[:len(out)], pad[2*n:][:len(out)], k[n]
+		for x := range out {
+			out[x] += mul(a[x]+b[x], ki)
 		}
 	}
 }
 
-// row is a row of a plane; nil for one that is off it.
-func (p plane) row(y int) []float32 {
-	if y < 0 || y >= p.h {
-		return nil
-	}
-	return p.v[y*p.w : (y+1)*p.w]
-}
-
-// addRows adds two rows of a weight to a third; one row if they are the same.
-func addRows(out, up, down []float32, w float32, same bool) {
-	switch {
-	case same || down == nil && up != nil:
-		for x, v := range up {
-			out[x] += mul(v, w)
-		}
-	case up == nil && down == nil:
-	case up == nil:
-		for x, v := range down {
-			out[x] += mul(v, w)
-		}
-	default:
-		down = down[:len(up)]
-		for x, v := range up {
-			out[x] += mul(v+down[x], w)
-		}
-	}
-}
+// row is a row of a plane.
+func (p plane) row(y int) []float32 { return p.v[y*p.w : (y+1)*p.w] }
 
 // coarse averages blocks of by px, with one more block on every side to draw out
 // from; what lies off the plane is 0.

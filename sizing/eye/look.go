@@ -20,29 +20,28 @@ var light8 = func() (t [256]float32) {
 	return t
 }()
 
-// levels undoes light8 for light in steps of 1 / levelSteps.
-var levels = func() (t [levelSteps + 1]uint8) {
-	at := 0
+// levels holds the encoded level, 0..255 and fractions, of light in steps of
+// 1 / levelSteps.
+var levels = func() (t [levelSteps + 2]float32) {
 	for i := range t {
-		want := float64(i) / levelSteps
-		for at < 255 && float64(light8[at+1])+float64(light8[at]) <= 2*want {
-			at++
-		}
-		t[i] = uint8(at)
+		t[i] = float32(colour.Encode(float64(i)/levelSteps) * 255)
 	}
 	return t
 }()
 
 const levelSteps = 1 << 14
 
-func level(v float32) uint32 {
+// levelOf is the level of light, held to what a screen can show.
+func levelOf(v float32) float32 {
 	if v <= 0 {
 		return 0
 	}
 	if v >= 1 {
 		return 255
 	}
-	return uint32(levels[int(mul(v, levelSteps)+0.5)])
+	s := mul(v, levelSteps)
+	i := int(s)
+	return levels[i] + mul(levels[i+1]-levels[i], s-float32(i))
 }
 
 // OnCloth lays a picture on cloth, as screens do: in encoded values.
@@ -153,9 +152,10 @@ func lostTo(block int, scale float64) float64 {
 }
 
 // picture turns a field, which has one more block on every side, back to sRGB
-// and draws it out evenly between the middles of its blocks.
+// and draws it out evenly between the middles of its blocks. Neighbours are so
+// alike by now that it is all one whether light or levels are drawn out.
 func (f *field) picture(block int, to Onto) Picture {
-	rgb := f.linear()
+	rgb := f.levels()
 	out := Picture{to.W, to.H, make([]uint32, to.W*to.H)}
 	across, down := steps(to.W, f.plane[0].w, block, to.Scale, to.DX), steps(to.H, f.plane[0].h, block, to.Scale, to.DY)
 	line := make([][planes]float32, f.plane[0].w)
@@ -170,14 +170,14 @@ func (f *field) picture(block int, to Onto) Picture {
 		for x, a := range across {
 			p, q := &line[a.at], &line[a.at+1]
 			r, g, b := p[0]+mul(q[0]-p[0], a.share), p[1]+mul(q[1]-p[1], a.share), p[2]+mul(q[2]-p[2], a.share)
-			row[x] = level(r) | level(g)<<8 | level(b)<<16 | 255<<24
+			row[x] = uint32(r+0.5) | uint32(g+0.5)<<8 | uint32(b+0.5)<<16 | 255<<24
 		}
 	}
 	return out
 }
 
-// linear is a field in linear sRGB light, by channel.
-func (f *field) linear() (rgb [planes]plane) {
+// levels is a field in encoded sRGB, 0..255, by channel.
+func (f *field) levels() (rgb [planes]plane) {
 	m := narrowed(&fromOpponent)
 	var ground [planes]float64
 	ground[0], ground[1], ground[2] = times(&fromOpponent, f.ground[0], f.ground[1], f.ground[2])
@@ -185,7 +185,7 @@ func (f *field) linear() (rgb [planes]plane) {
 		a, b, c, add := m[3*k], m[3*k+1], m[3*k+2], float32(ground[k])
 		rgb[k] = newPlane(f.plane[0].w, f.plane[0].h)
 		for i := range rgb[k].v {
-			rgb[k].v[i] = mul(a, f.plane[0].v[i]) + mul(b, f.plane[1].v[i]) + mul(c, f.plane[2].v[i]) + add
+			rgb[k].v[i] = levelOf(mul(a, f.plane[0].v[i]) + mul(b, f.plane[1].v[i]) + mul(c, f.plane[2].v[i]) + add)
 		}
 	}
 	return rgb
