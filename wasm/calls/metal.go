@@ -5,6 +5,7 @@ import (
 	"badgewright/sizing"
 	"badgewright/sizing/fastener"
 	"badgewright/sizing/fit"
+	"badgewright/sizing/outline"
 	"badgewright/sizing/unit"
 	"badgewright/sizing/wall"
 	"badgewright/wasm/wire"
@@ -39,7 +40,8 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	if both := holdsAll(holds, sizes); len(both) > 0 {
+	both := holdsAll(holds, sizes)
+	if len(both) > 0 {
 		holds = both[0].From
 	}
 	answer := wire.Check{
@@ -51,6 +53,9 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	}
 	if holds > size.MM {
 		answer.GrowTo = unit.Shown(holds)
+	}
+	if n := len(both); n > 0 && both[n-1].To < outline.Greatest && size.MM > both[n-1].To {
+		answer.ShrinkTo = unit.Shown(both[n-1].To)
 	}
 	u.stamp(&answer, k.badge.Scale)
 	if answer.Parts, err = u.parts(k, job.Progress); err != nil {

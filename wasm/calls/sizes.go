@@ -134,7 +134,7 @@ func rangesOf(holds unit.MM, lacks bool, shape []outline.Sizes) ([]wire.SizeRang
 		words := "from " + r.From.InMM
 		if s.To < outline.Greatest {
 			r.To = unit.Shown(s.To)
-			words += " to " + r.To.InMM
+			words += " to " + r.To.InMM + "; larger, an arm bends"
 		}
 		ranges, says = append(ranges, r), append(says, words)
 	}

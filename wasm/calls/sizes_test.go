@@ -67,6 +67,49 @@ func TestWhatIfTheLimitWereAnother(t *testing.T) {
 	}
 }
 
+// lollipop is a disc of red 200 px across with a bare arm to its right, six times as long as
+// wide.
+func lollipop() []byte {
+	const w, h = 600, 240
+	pix := discs(w, h, [3]float64{120, 120, 100})
+	for y := 105; y < 135; y++ {
+		for x := 210; x < 210+180; x++ {
+			copy(pix[4*(y*w+x):], []byte{0x1d, 0x20, 0x30, 255})
+		}
+	}
+	return pix
+}
+
+// A pin with a long arm is too large from some size on: in copper of 1.2 mm, which
+// yields at 69 MPa, a push of 5 N bends what is more than 3.3 times as long as wide
+// (6 F L / (b t2), elementary beam theory) once a finger gets hold of 3 mm of it.
+func TestASizeCanBeTooLarge(t *testing.T) {
+	s := NewSession()
+	o, _ := ask[wire.Opened](t, s, "open", wire.OpenAsk{ID: "arm", FileName: "arm.png", W: 600, H: 240, Space: "srgb"}, lollipop())
+	p := wire.Picked{Project: BlankProject()}
+	p.Project.Order.Designs = []sizing.Design{o.Design}
+	d := &p.Project.Order.Designs[0]
+	d.Base, d.Thickness = sizing.Copper, 1.2
+	d.Limits.Bridge = 0.5
+	d.Size = sizeOf(60)
+	got, _ := ask[wire.Sizes](t, s, "sizes", wire.SizesAsk{Picked: p}, nil)
+	require.Len(t, got.Rows[0].Ranges, 1, got.Rows[0].Says)
+	r := got.Rows[0].Ranges[0]
+	// The arm is 180 px of a box of 370, a little more with its end.
+	assert.InDelta(t, 3*370/180.0, float64(r.To.MM), 1.5)
+	assert.Greater(t, r.To.MM, r.From.MM)
+	assert.Contains(t, got.Rows[0].Says, "; larger, an arm bends")
+	c := checked(t, s, p)
+	assert.Equal(t, r.To.MM, c.ShrinkTo.MM)
+	assert.NotEmpty(t, ofKind(c.Findings, sizing.LongArm))
+	d.Size = sizing.Size{MM: r.To.MM, By: d.Size.By}
+	c = checked(t, s, p)
+	assert.Zero(t, c.ShrinkTo.MM)
+	assert.Empty(t, ofKind(c.Findings, sizing.LongArm), "at the largest size it holds")
+	d.Size.MM += 0.1
+	assert.NotEmpty(t, ofKind(checked(t, s, p).Findings, sizing.LongArm))
+}
+
 func TestMissingMetalHoldsAtNoSize(t *testing.T) {
 	all := []outline.Sizes{{From: 5, To: outline.Greatest}}
 	from, says := rangesOf(20, false, all)
@@ -78,7 +121,7 @@ func TestMissingMetalHoldsAtNoSize(t *testing.T) {
 	assert.Contains(t, says, "metal is missing")
 	from, says = rangesOf(20, false, []outline.Sizes{{From: 24, To: 41}})
 	assert.Equal(t, []wire.SizeRange{{From: unit.Shown(24), To: unit.Shown(41)}}, from, "too small and too large")
-	assert.Equal(t, "holds from 24 mm to 41 mm", says)
+	assert.Equal(t, "holds from 24 mm to 41 mm; larger, an arm bends", says)
 	none, says = rangesOf(20, false, []outline.Sizes{{From: 5, To: 19}})
 	assert.Empty(t, none)
 	assert.Contains(t, says, "outline bends")

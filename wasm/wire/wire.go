@@ -277,7 +277,10 @@ type Check struct {
 	HoldsFrom unit.MM `json:"holdsFrom"`
 	// GrowTo is HoldsFrom when the design is smaller than that; else its mm are 0.
 	GrowTo unit.Length     `json:"growTo"`
-	Back   fastener.Advice `json:"back"`
+	// ShrinkTo is the largest size that holds when the design is larger than that;
+	// else its mm are 0.
+	ShrinkTo unit.Length     `json:"shrinkTo"`
+	Back     fastener.Advice `json:"back"`
 	// Places is where the posts of Back stand as seen from behind, in order.
 	Places []Place `json:"places"`
 	// Fixings is how each fastening would stand on it, posts first.

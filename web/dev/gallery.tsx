@@ -9,6 +9,7 @@ import { BackPanel } from '../src/panels/BackPanel';
 import { ColoursPanel } from '../src/panels/ColoursPanel';
 import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
+import { PartsFields } from '../src/panels/PartsFields';
 import { RepairAll } from '../src/panels/RepairAll';
 import { OrderPanel } from '../src/panels/OrderPanel';
 import { SightPanel } from '../src/panels/SightPanel';
@@ -27,6 +28,7 @@ import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED, TRUE_SIZE } from './c
 import { MAKER } from './canned/codes';
 import { CAPITAL_DRAFT, CAPITALS, DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { cannedShot, cannedThumb } from './canned/picture';
+import { PARTS } from './canned/parts';
 import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
 import { FOUND, MENDED, NO_OFFERS, OFFERS, REPAIRS } from './canned/repairs';
 import { CANVAS, SIZES, THOUGHT, THOUGHT_ROW, WISH } from './canned/sizes';
@@ -38,7 +40,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
   drawing: () => <DrawingPanel opened={OPENED} thumb={cannedThumb()} ground="auto" onRevise={idle} onGround={idle} marking={false} onMark={idle} onBack={idle} revisions={REVISIONS} />,
   colours: () => <ColoursPanel flats={FLATS} plating={HELLO.platings[0]} asked={5} most={12} buys={BUYS} fewer={false} next={NEXT} marking={false} maker={<MakerList {...MAKER} />} onCount={idle} onFlat={idle} onMark={idle} onApart={idle} />,
   metal: () => (
-    <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES, ...REPAIRS], lettering: CAPITALS.map((c) => c.mark) }} platings={HELLO.platings} plating="gold" check={{ ...CHECK, lettering: CAPITALS }} repairs={repairAll()} onPlating={idle} onMaking={idle} onFill={idle}
+    <MetalPanel design={{ ...DESIGN, recipes: [...DESIGN.recipes, ...HAND_LINES, ...REPAIRS], lettering: CAPITALS.map((c) => c.mark) }} platings={HELLO.platings} plating="gold" check={{ ...CHECK, lettering: CAPITALS }} repairs={repairAll()} parts={<PartsFields parts={PARTS} busy={false} onChoose={idle} onJoin={idle} />} onPlating={idle} onMaking={idle} onFill={idle}
       onLimits={idle} onUsualLimits={idle} onRecipes={idle} onLine={idle} onPoint={idle} onMarks={idle} onLetter={idle} onFinding={idle} />
   ),
   sizes: () => (

@@ -57,7 +57,7 @@ export const CHECK: Check = {
     finding({ kind: 'narrow-area', flat: 1, x: 640, y: 800, thinnest: 0.22, limit: 0.3, path: [600, 790, 640, 800, 690, 796] }),
     finding({ x: 470, y: 690, verdict: 'cannot-tell', thinnest: 0.19, error: 0.06, needPx: 2400, path: [450, 690, 490, 692] }),
   ],
-  holdsFrom: 41.5, growTo: length(41.5), places: PLACES, back: BACK, fixings: FIXINGS, cautions: CAUTIONS, stampProblem: '',
+  holdsFrom: 41.5, growTo: length(41.5), shrinkTo: length(0), places: PLACES, back: BACK, fixings: FIXINGS, cautions: CAUTIONS, stampProblem: '',
   quote: {
     currency: 'EUR', minorDigits: 2, invented: true, pieces: 100,
     lines: [

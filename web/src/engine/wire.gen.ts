@@ -1592,6 +1592,8 @@ export interface Check {
   holdsFrom: MM;
   /** GrowTo is HoldsFrom when the design is smaller than that; else its mm are 0. */
   growTo: Length;
+  /** ShrinkTo is the largest size that holds when the design is larger than that; else its mm are 0. */
+  shrinkTo: Length;
   back: Advice;
   /** Places is where the posts of Back stand as seen from behind, in order. */
   places: Place[];

@@ -24,7 +24,7 @@ export function withThought(limits: Limits, t: Thought): Limits {
 /** What the sizes hang on; a change of size asks nothing anew. */
 function cause(p: Project): string {
   const d = designOf(p, s.at.value);
-  return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.lettering, d?.parts, d?.limits, d?.making, d?.fill, d?.size.by]);
+  return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.lettering, d?.parts, d?.limits, d?.making, d?.fill, d?.base, d?.thickness, d?.size.by]);
 }
 
 /** Let a wish settle before these follow, ms. */

@@ -10,17 +10,19 @@ interface Props {
   other: Flat | undefined;
   /** The size from which everything holds, when the pin is smaller. */
   growTo: Length | undefined;
+  /** The largest at which it does not bend, when the pin is larger. */
+  shrinkTo: Length | undefined;
   /** What is asked about it first. */
   asks?: ComponentChildren;
   /** What can be done about it. */
   repairs?: ComponentChildren;
-  onGrow: (to: Length) => void;
+  onSize: (to: Length, what: string) => void;
   onFlat: () => void;
   onList: () => void;
   onStep: (by: 1 | -1) => void;
 }
 
-export function FindingCard({ finding: f, flat, other, growTo, asks, repairs, onGrow, onFlat, onList, onStep }: Props) {
+export function FindingCard({ finding: f, flat, other, growTo, shrinkTo, asks, repairs, onSize, onFlat, onList, onStep }: Props) {
   return (
     <div class="card-body">
       <p class={`verdict-line ${f.verdict}`}><b>{VERDICT[f.verdict].mark} {measuredWords(f)}</b></p>
@@ -29,7 +31,8 @@ export function FindingCard({ finding: f, flat, other, growTo, asks, repairs, on
       {asks}
       {repairs}
       <div class="two">
-        {growTo ? <button type="button" class="plain" onClick={() => onGrow(growTo)}>Grow to {growTo.inMM}</button> : null}
+        {growTo ? <button type="button" class="plain" onClick={() => onSize(growTo, 'Grew')}>Grow to {growTo.inMM}</button> : null}
+        {shrinkTo ? <button type="button" class="plain" onClick={() => onSize(shrinkTo, 'Shrank')}>Shrink to {shrinkTo.inMM}</button> : null}
         {flat ? <button type="button" class="plain" onClick={onFlat}>Change {flat.name} …</button> : null}
         <button type="button" class="plain" onClick={() => onStep(-1)}>Before</button>
         <button type="button" class="plain" onClick={() => onStep(1)}>Next</button>

@@ -129,9 +129,10 @@ function FindingSpot({ check, room, spot }: CardProps & { spot: SpotOf<'finding'
     <Card spot={spot} name={`spot${spot.index}`} title={`Trouble spot ${spot.index + 1} of ${n}`} room={room}>
       <FindingCard
         finding={finding} flat={flat} other={other} growTo={check.growTo.mm > 0 && mendsBySize(finding) ? check.growTo : undefined}
+        shrinkTo={check.shrinkTo.mm > 0 && finding.kind === 'long-arm' ? check.shrinkTo : undefined}
         asks={asksParts(finding) ? <PartsQuestion busy={choosing.value} onHang={() => void chooseParts('dangle').then(close)} /> : undefined}
         repairs={s.shown.value ? <FindingRepairs project={s.shown.value.project} finding={finding} onDone={close} /> : undefined}
-        onGrow={(to) => { s.change((p) => withSize(p, to.mm), `Grew to ${to.inMM}`); close(); }}
+        onSize={(to, what) => { s.change((p) => withSize(p, to.mm), `${what} to ${to.inMM}`); close(); }}
         onFlat={() => flat && (s.spot.value = { kind: 'flat', flat: flat.id, x: spot.x, y: spot.y })}
         onList={() => { close(); go('metal'); }}
         onStep={(by) => (s.spot.value = { ...spot, index: (spot.index + by + n) % n })}

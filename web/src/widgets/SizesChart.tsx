@@ -36,7 +36,7 @@ export function SizesChart({ sizes, thought, size, onDrag, onDrop }: Props) {
   return (
     <figure class="chart sizes-chart">
       <svg
-        viewBox={`0 0 ${W} ${high}`} role="img" aria-label="What fails at each size, and from where nothing does; the table below has the numbers."
+        viewBox={`0 0 ${W} ${high}`} role="img" aria-label="What fails at each size, and the sizes at which nothing does; the table below has the numbers."
         onPointerDown={(e) => { e.currentTarget.setPointerCapture(e.pointerId); point(e); }}
         onPointerMove={(e) => { if (e.currentTarget.hasPointerCapture(e.pointerId)) point(e); }}
         onPointerUp={onDrop} onPointerCancel={onDrop}
@@ -86,6 +86,7 @@ function Lane({ row, from, to, x, base, thought }: LaneProps) {
         return (
           <g key={r.from.mm}>
             <line class="holds" x1={x(a)} x2={x(b)} y1={base} y2={base} />
+            {r.to.mm > 0 && b === r.to.mm ? <text class="lane-to" x={Math.min(W - 30, Math.max(b, a + 52))} y={base - 8}>{r.to.inMM}</text> : null}
             {a === r.from.mm ? <text class="lane-from" x={x(a)} y={base - 8}>{r.from.inMM}</text> : null}
           </g>
         );

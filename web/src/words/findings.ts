@@ -142,9 +142,12 @@ function meeting(flat: Flat | undefined, other: Flat | undefined): string {
 /** Metal that is missing is so at every size. */
 const AT_ANY_SIZE: readonly Finding['kind'][] = ['no-line', 'no-edge', 'gap', 'open-area', 'loose-part', 'grown-together'];
 
+/** A larger pin has these all the more, or all the same. */
+const NOT_BY_SIZE: readonly Finding['kind'][] = ['long-arm', 'sharp-tip'];
+
 /** Whether a larger pin has the trouble no more. */
 export function mendsBySize(f: Finding): boolean {
-  return f.verdict !== 'holds' && !AT_ANY_SIZE.includes(f.kind);
+  return f.verdict !== 'holds' && !AT_ANY_SIZE.includes(f.kind) && !NOT_BY_SIZE.includes(f.kind);
 }
 
 /** The figures behind a finding, in a line of small print. */

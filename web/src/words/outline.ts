@@ -56,7 +56,7 @@ const OUTLINE: Record<OutlineKind, Words> = {
   },
   'long-arm': {
     measured: (f) => `${mm(f.length)} long and ${mm(f.thinnest, 2)} wide, bends at ${newtons(f.force)}`,
-    meaning: (f) => `A finger that catches its end bends it for good. It would have to be ${mm(f.limit, 2)} wide; a thicker or stiffer metal, a shorter arm, or one that leans on the rest helps too. A larger pin does not.`,
+    meaning: (f) => `A finger that catches its end bends it for good. It would have to be ${mm(f.limit, 2)} wide; a thicker or stiffer metal, a shorter arm, or one that leans on the rest helps too. A larger pin does not; a much smaller one does, of which no finger gets hold.`,
   },
 };
 

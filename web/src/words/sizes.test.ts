@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SIZES, THOUGHT, THOUGHT_ROW } from '../../dev/canned/sizes';
-import { failsWords, holdsAt, sharesAt, shareWords, sizesSays, thoughtSays } from './sizes';
+import { failsWords, holdsAt, rangeWords, sharesAt, shareWords, sizesSays, thoughtSays } from './sizes';
 
 const soft = SIZES.rows[0];
 if (!soft) throw new Error('no canned row');
@@ -22,7 +22,10 @@ describe('the sizes that hold, in words', () => {
   it('knows a range that ends', () => {
     const size = (v: number) => ({ mm: v, inches: 0, inMM: '', inInches: '' });
     const row = { ...soft, ranges: [{ from: size(20), to: size(45) }] };
-    expect([19.9, 20, 44.9, 45].map((v) => holdsAt(row, v))).toEqual([false, true, true, false]);
+    expect([19.9, 20, 44.9, 45].map((v) => holdsAt(row, v))).toEqual([false, true, true, true]);
+    expect(holdsAt(row, 45.1)).toBe(false);
+    expect(failsWords(SIZES, row, 50)).toBe('too large: an arm bends');
+    expect(rangeWords({ from: { ...size(20), inMM: '20 mm' }, to: { ...size(45), inMM: '45 mm' } })).toBe('20\u00a0mm to 45\u00a0mm');
   });
 
   it('reads between two sizes of the curve', () => {

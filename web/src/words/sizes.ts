@@ -1,5 +1,5 @@
 // Sentences about the sizes that hold.
-import type { Shares, Sizes, SizesFor } from '../engine/wire.gen';
+import type { Shares, SizeRange, Sizes, SizesFor } from '../engine/wire.gen';
 import type { Thought } from '../state/sizes';
 import { mm } from './length';
 import { capital } from './words';
@@ -34,6 +34,7 @@ export function sharesAt(sizes: Sizes, row: SizesFor, size: number): Shares | un
 /** What fails at a size, in words. */
 export function failsWords(sizes: Sizes, row: SizesFor, size: number): string {
   if (holdsAt(row, size)) return 'holds';
+  if (row.ranges.length > 0 && row.ranges.every((r) => r.to.mm > 0 && size > r.to.mm)) return 'too large: an arm bends';
   const at = sharesAt(sizes, row, size);
   if (!at) return 'does not hold';
   if (at.lines <= 0 && at.areas <= 0) return row.ranges.length > 0 ? 'the outline does not hold' : 'metal is missing';
@@ -41,8 +42,11 @@ export function failsWords(sizes: Sizes, row: SizesFor, size: number): string {
 }
 
 export function holdsAt(row: SizesFor, size: number): boolean {
-  return row.ranges.some((r) => size >= r.from.mm && (r.to.mm === 0 || size < r.to.mm));
+  return row.ranges.some((r) => size >= r.from.mm && (r.to.mm === 0 || size <= r.to.mm));
 }
+
+/** "22 mm", "22 mm to 45 mm". */
+export const rangeWords = (r: SizeRange) => tied(r.to.mm > 0 ? `${r.from.inMM} to ${r.to.inMM}` : r.from.inMM);
 
 export function thoughtSays(t: Thought, row: SizesFor): string {
   return tied(`The ${LIMIT_WORDS[t.key]} at ${mm(t.mm, 2)}: ${row.says}.`);
