@@ -27,7 +27,7 @@ type Sight struct {
 
 // Buys prices an order of a version at every count for which the loss is known.
 // sight may be nil.
-func Buys(list run.PriceList, o run.Order, v *sizing.Version, losses []reduce.Loss, sight *Sight) []Buy {
+func Buys(list run.PriceList, o run.Wanted, v *sizing.Version, losses []reduce.Loss, sight *Sight) []Buy {
 	item := o.Items[0]
 	rows := make([]Buy, 0, len(losses))
 	var before *run.Quote
@@ -35,7 +35,7 @@ func Buys(list run.PriceList, o run.Order, v *sizing.Version, losses []reduce.Lo
 		row := Buy{Loss: l}
 		count(&item, v, l.Flats)
 		item.Enamels = l.Count
-		q, err := run.PriceOrder(list, run.Order{Items: []run.Item{item}, Terms: o.Terms})
+		q, err := run.PriceOrder(list, run.Wanted{Items: []run.Item{item}, Terms: o.Terms})
 		if err == nil {
 			row.Total, row.PerPiece, row.Each = q.TotalSays, q.EachSays, q.PerPiece.InexactFloat64()
 		}

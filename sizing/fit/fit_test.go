@@ -110,4 +110,4 @@ func TestBuysWithoutAPriceStillTellsTheLoss(t *testing.T) {
 	assert.Contains(t, rows[1].Words, "a little closer")
 }
 
-func one(item run.Item) run.Order { return run.Order{Items: []run.Item{item}} }
+func one(item run.Item) run.Wanted { return run.Wanted{Items: []run.Item{item}} }

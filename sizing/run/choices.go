@@ -46,7 +46,7 @@ type change struct {
 // Choices returns what each change near at hand to one item of an order would
 // cost, the others staying as they are. It is empty when the order itself
 // cannot be priced.
-func Choices(l PriceList, o Order, i int, at Sized) []Choice {
+func Choices(l PriceList, o Wanted, i int, at Sized) []Choice {
 	out := []Choice{}
 	if i < 0 || i >= len(o.Items) {
 		return out
@@ -198,7 +198,7 @@ func posts(n int) string {
 	return number(n) + " posts"
 }
 
-func weigh(l *PriceList, o *Order, i int, now Quote, c change) Choice {
+func weigh(l *PriceList, o *Wanted, i int, now Quote, c change) Choice {
 	out := Choice{Key: c.key, What: c.what}
 	if c.err != nil {
 		out.Why = c.err.Error()

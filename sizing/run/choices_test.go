@@ -24,7 +24,7 @@ func plainly(l PriceList, it Item) Sized {
 
 func choicesOf(l PriceList, it Item) map[string]string {
 	words := map[string]string{}
-	for _, c := range Choices(l, Order{Items: []Item{it}}, 0, plainly(l, it)) {
+	for _, c := range Choices(l, Wanted{Items: []Item{it}}, 0, plainly(l, it)) {
 		words[c.Key] = strings.ReplaceAll(c.What+": "+c.PieceSays+" | "+c.TotalSays+c.Why, "\u00a0", " ")
 	}
 	return words
@@ -59,7 +59,7 @@ func TestAChoiceIsTheDifferenceOfTwoQuotes(t *testing.T) {
 		"card":     func(o *Item) { o.Card = true },
 		"quantity": func(o *Item) { o.Quantity = 200 },
 	}
-	all := Choices(l, Order{Items: []Item{it}}, 0, plainly(l, it))
+	all := Choices(l, Wanted{Items: []Item{it}}, 0, plainly(l, it))
 	require.Len(t, all, len(change))
 	for _, c := range all {
 		other := it
@@ -77,7 +77,7 @@ func TestChoicesThatCannotBePricedSayWhy(t *testing.T) {
 	big := item(100)
 	big.Longest, big.Mean = 59, 50
 	assert.Contains(t, choicesOf(Default(), big)["size+"], "no price above 60 mm")
-	assert.Empty(t, Choices(Default(), Order{Items: []Item{item(0)}}, 0, plainly(Default(), item(0))))
+	assert.Empty(t, Choices(Default(), Wanted{Items: []Item{item(0)}}, 0, plainly(Default(), item(0))))
 }
 
 func TestChoicesStopWhereThereIsNothingToChoose(t *testing.T) {
@@ -102,7 +102,7 @@ func TestChoicesStopWhereThereIsNothingToChoose(t *testing.T) {
 
 func TestALargerPinThatTakesAnotherPostSaysSo(t *testing.T) {
 	l, it := Default(), item(100)
-	for _, c := range Choices(l, Order{Items: []Item{it}}, 0, func(size unit.MM) (Item, error) {
+	for _, c := range Choices(l, Wanted{Items: []Item{it}}, 0, func(size unit.MM) (Item, error) {
 		other, _ := plainly(l, it)(size)
 		if size > 34 {
 			other.Posts = 2

@@ -30,7 +30,7 @@ func priceOf(t *testing.T, list func(*PriceList), ask func(*Item), terms Terms) 
 	list(&l)
 	ask(&it)
 	require.Empty(t, l.Validate())
-	q, err := PriceOrder(l, Order{Items: []Item{it}, Terms: terms})
+	q, err := PriceOrder(l, Wanted{Items: []Item{it}, Terms: terms})
 	require.NoError(t, err)
 	return q
 }
@@ -94,7 +94,7 @@ func TestWhatIsNotKnownIsAskedForOnlyWhenItMatters(t *testing.T) {
 	}
 	assert.Equal(t, []string{"colours.fill.others.rate", "pack.cardSetUp", "pack.card.rate"}, cells)
 	assert.Equal(t, "The list does not say what this costs: Hard enamel instead of soft. It leaves open 2 more. Ask the maker, and put it into the price list.", err.Error())
-	q, err := Known(l, Order{Items: []Item{it}})
+	q, err := Known(l, Wanted{Items: []Item{it}})
 	require.NoError(t, err)
 	assert.Equal(t, "270", q.Total.String(), "what is known is shown")
 	assert.Len(t, q.Needs, 3)
@@ -160,11 +160,11 @@ func TestBreaksAreReachedTogetherWhereTheListSaysSo(t *testing.T) {
 		assert.Equal(t, want, q.Total.String(), by) // two dies and the shipping, 130, and 180 pieces
 	}
 	l.Pieces.Together = ByOrder
-	more := CheaperMore(l, Order{Items: []Item{day, night, buoy}})
+	more := CheaperMore(l, Wanted{Items: []Item{day, night, buoy}})
 	assert.Empty(t, more, "all are past the break together")
 	day.Quantity, night.Quantity = 45, 45
 	l.Pieces.Together = ByDesign
-	more = CheaperMore(l, Order{Items: []Item{day, night, buoy}})
+	more = CheaperMore(l, Wanted{Items: []Item{day, night, buoy}})
 	require.Len(t, more, 3)
 	assert.Equal(t, 55, more[0].Quantity, "10 more of one reach the break for both")
 }
@@ -195,7 +195,7 @@ func TestDeliveryFallsOnWhatItIsStatedToFallOn(t *testing.T) {
 	q := priceOf(t, list(OnPieces), two, Terms{Delivery: "rush"})
 	assert.Equal(t, "337", q.Total.String()) // 60 + 210 + 42 + 15 + 10
 	l, it := bare(), it2(item(5))
-	_, err := PriceOrder(l, Order{Items: []Item{it}, Terms: Terms{Delivery: "slow"}})
+	_, err := PriceOrder(l, Wanted{Items: []Item{it}, Terms: Terms{Delivery: "slow"}})
 	assert.ErrorContains(t, err, `no delivery called "slow"`)
 }
 
@@ -215,7 +215,7 @@ func TestShippingByWeightAndByClass(t *testing.T) {
 	_, err = Price(l, []Item{it})
 	assert.ErrorContains(t, err, "Shipping, 1000 g and 3 kilograms more")
 	l.Shipping = Shipping{By: ShipClass, Classes: []ShippingClass{{"post", 9, money("12")}, {"courier", 3, money("30")}}}
-	q, err := PriceOrder(l, Order{Items: []Item{it}, Terms: Terms{Shipping: "courier"}})
+	q, err := PriceOrder(l, Wanted{Items: []Item{it}, Terms: Terms{Shipping: "courier"}})
 	require.NoError(t, err)
 	assert.Equal(t, "Shipping, courier |  | EUR 30.00", listed(q, KeyShipping))
 }
@@ -228,7 +228,7 @@ func TestATotalInASecondCurrency(t *testing.T) {
 	assert.Equal(t, "43836", q.Into.Total.String()) // 270 x 162.355 = 43835.85
 	assert.Equal(t, "about JPY\u00a043\u00a0836", q.Into.TotalSays)
 	assert.Equal(t, "at JPY\u00a0162.355 for EUR\u00a01, of 2026-11-26", q.Into.RateSays)
-	_, err := PriceOrder(bare(), Order{Items: []Item{it2(item(5))}, Terms: Terms{Into: rate("0")}})
+	_, err := PriceOrder(bare(), Wanted{Items: []Item{it2(item(5))}, Terms: Terms{Into: rate("0")}})
 	assert.ErrorContains(t, err, "no rate of exchange")
 }
 
@@ -247,7 +247,7 @@ func TestWhatASoldPieceCosts(t *testing.T) {
 	q = priceOf(t, func(*PriceList) {}, func(*Item) {}, Terms{Free: 200})
 	assert.Empty(t, q.Landed.SoldSays)
 	assert.Nil(t, q.Landed.Short)
-	_, err := PriceOrder(bare(), Order{Items: []Item{it2(item(5))}, Terms: Terms{Seconds: 101}})
+	_, err := PriceOrder(bare(), Wanted{Items: []Item{it2(item(5))}, Terms: Terms{Seconds: 101}})
 	assert.ErrorContains(t, err, "cannot be seconds")
 }
 

@@ -5,8 +5,8 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Order is what is asked for at one time.
-type Order struct {
+// Wanted is what is asked for at one time.
+type Wanted struct {
 	Items []Item `json:"items"`
 	Terms Terms  `json:"terms"`
 }

@@ -37,7 +37,7 @@ type Landed struct {
 }
 
 // landed shares a total out over what can be sold.
-func landed(l *PriceList, o *Order, q *Quote) (*Landed, error) {
+func landed(l *PriceList, o *Wanted, q *Quote) (*Landed, error) {
 	t := &o.Terms
 	if !(t.Seconds >= 0 && t.Seconds <= 100) {
 		return nil, refuse(fmt.Sprintf("%g in a hundred cannot be seconds.", t.Seconds), "Give 0 to 100.")

@@ -18,7 +18,7 @@ type More struct {
 // order cheapest, and returns those that beat the quantity asked for: prices
 // hold from one break to the next, so a little under a break can cost more
 // than the break itself.
-func CheaperMore(l PriceList, o Order) []More {
+func CheaperMore(l PriceList, o Wanted) []More {
 	now, err := bill(&l, &o)
 	if err != nil || len(now.Needs) > 0 {
 		return nil
@@ -45,7 +45,7 @@ func CheaperMore(l PriceList, o Order) []More {
 }
 
 // with is an order with one item changed.
-func (o *Order) with(i int, change func(*Item)) *Order {
+func (o *Wanted) with(i int, change func(*Item)) *Wanted {
 	other := *o
 	other.Items = append([]Item(nil), o.Items...)
 	change(&other.Items[i])

@@ -49,12 +49,12 @@ const (
 const sizeSlack unit.MM = 0.05
 
 // Price returns what items cost by a list, ordered on its usual terms.
-func Price(l PriceList, items []Item) (Quote, error) { return PriceOrder(l, Order{Items: items}) }
+func Price(l PriceList, items []Item) (Quote, error) { return PriceOrder(l, Wanted{Items: items}) }
 
 // PriceOrder returns what an order costs by a list: every line shown and
 // rounded once, the total their sum. What the list cannot price is a
 // *reduce.Refusal, and what it leaves open an *Unknown, never a wrong total.
-func PriceOrder(l PriceList, o Order) (Quote, error) {
+func PriceOrder(l PriceList, o Wanted) (Quote, error) {
 	q, err := Known(l, o)
 	if err == nil && len(q.Needs) > 0 {
 		err = &Unknown{q.Needs}
@@ -67,7 +67,7 @@ func PriceOrder(l PriceList, o Order) (Quote, error) {
 
 // Known is PriceOrder for a list that may leave entries open: the quote then
 // holds the lines that are known, and Needs the others.
-func Known(l PriceList, o Order) (Quote, error) {
+func Known(l PriceList, o Wanted) (Quote, error) {
 	q, err := bill(&l, &o)
 	if err != nil {
 		return Quote{}, err
@@ -88,7 +88,7 @@ func Known(l PriceList, o Order) (Quote, error) {
 }
 
 // bill is Known without its notes and words.
-func bill(l *PriceList, o *Order) (Quote, error) {
+func bill(l *PriceList, o *Wanted) (Quote, error) {
 	if err := l.check(); err != nil {
 		return Quote{}, err
 	}
@@ -96,7 +96,7 @@ func bill(l *PriceList, o *Order) (Quote, error) {
 }
 
 // bill is what an order costs by a list that has been checked.
-func (l *PriceList) bill(o *Order) (Quote, error) {
+func (l *PriceList) bill(o *Wanted) (Quote, error) {
 	if len(o.Items) == 0 {
 		return Quote{}, refuse("There is nothing in the order yet.", "Add a design.")
 	}
@@ -107,7 +107,7 @@ func (l *PriceList) bill(o *Order) (Quote, error) {
 	if err := s.order(o); err != nil {
 		return Quote{}, err
 	}
-	q := Quote{Currency: l.Currency, MinorDigits: l.MinorDigits, Invented: l.Invented, Notes: []string{}, Lines: s.lines, Needs: s.needs}
+	q := Quote{Currency: l.Currency, MinorDigits: l.MinorDigits, Invented: l.Invented, Notes: []string{}, Lines: s.lines, Needs: append([]OpenEntry{}, s.needs...)}
 	for _, it := range o.Items {
 		q.Pieces += it.Quantity
 	}
@@ -120,7 +120,7 @@ func (l *PriceList) bill(o *Order) (Quote, error) {
 }
 
 // order writes the lines of every item, then those of the whole.
-func (s *sheet) order(o *Order) error {
+func (s *sheet) order(o *Wanted) error {
 	cut, designs, dies := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	for i := range o.Items {
 		it := &o.Items[i]

@@ -55,7 +55,7 @@ func TestTierBreaks(t *testing.T) {
 		q, err := Price(l, []Item{item(n)})
 		require.NoError(t, err)
 		assert.Equal(t, r[3], q.Total.StringFixed(2), "total at %d", n)
-		more := CheaperMore(l, Order{Items: []Item{item(n)}})
+		more := CheaperMore(l, Wanted{Items: []Item{item(n)}})
 		assert.Equal(t, r[6] == "True", len(more) == 1, "cheaper at %d", n)
 		assert.Equal(t, len(more), len(q.Notes))
 		if len(more) == 1 {
@@ -69,8 +69,8 @@ func TestTierBreaks(t *testing.T) {
 func TestAsMuchForMoreIsNotCheaper(t *testing.T) {
 	l := tiers(t)
 	l.Pieces.Breaks = []Break{prices(1, "5"), prices(10, "4.5"), prices(20, "4")}
-	assert.Empty(t, CheaperMore(l, Order{Items: []Item{item(9)}}))
-	assert.Len(t, CheaperMore(l, Order{Items: []Item{item(19)}}), 1)
+	assert.Empty(t, CheaperMore(l, Wanted{Items: []Item{item(9)}}))
+	assert.Len(t, CheaperMore(l, Wanted{Items: []Item{item(19)}}), 1)
 }
 
 // checkTierText holds the price list of the test against the table's own words.

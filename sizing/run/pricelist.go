@@ -3,8 +3,6 @@
 package run
 
 import (
-	"slices"
-
 	"badgewright/sizing"
 	"badgewright/sizing/unit"
 )
@@ -35,24 +33,27 @@ type PriceList struct {
 	Notes    Notes         `json:"notes"`    // what is not price
 }
 
-// Copy is a list that shares nothing with this one.
+// Copy is a list that shares nothing with this one; what it has none of is an
+// empty list and not a missing one.
 func (l PriceList) Copy() PriceList {
-	l.Pieces.Sizes = slices.Clone(l.Pieces.Sizes)
-	l.Pieces.Breaks = slices.Clone(l.Pieces.Breaks)
+	l.Pieces.Sizes = cloned(l.Pieces.Sizes)
+	l.Pieces.Breaks = cloned(l.Pieces.Breaks)
 	for i := range l.Pieces.Breaks {
-		l.Pieces.Breaks[i].Unit = slices.Clone(l.Pieces.Breaks[i].Unit)
+		l.Pieces.Breaks[i].Unit = cloned(l.Pieces.Breaks[i].Unit)
 	}
-	l.Die.BySize = slices.Clone(l.Die.BySize)
+	l.Die.BySize = cloned(l.Die.BySize)
 	for _, k := range []*Kinds{&l.Metal.Making, &l.Metal.Plating, &l.Colours.Fill, &l.Colours.Fancy, &l.Back.Kinds, &l.Pack.Packaging} {
-		k.Listed = slices.Clone(k.Listed)
+		k.Listed = cloned(k.Listed)
 	}
-	l.Metal.Thick = slices.Clone(l.Metal.Thick)
-	l.Delivery.Choices = slices.Clone(l.Delivery.Choices)
-	l.Shipping.Weights = slices.Clone(l.Shipping.Weights)
-	l.Shipping.Classes = slices.Clone(l.Shipping.Classes)
-	l.Named = slices.Clone(l.Named)
+	l.Metal.Thick = cloned(l.Metal.Thick)
+	l.Delivery.Choices = cloned(l.Delivery.Choices)
+	l.Shipping.Weights = cloned(l.Shipping.Weights)
+	l.Shipping.Classes = cloned(l.Shipping.Classes)
+	l.Named = cloned(l.Named)
 	return l
 }
+
+func cloned[T any](all []T) []T { return append([]T{}, all...) }
 
 // PiecePrices is the unit prices, for struck soft enamel with the colours and the
 // post that are in the price.

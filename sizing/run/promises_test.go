@@ -68,7 +68,7 @@ func TestTotalsKeepTheirPromises(t *testing.T) {
 		require.Empty(t, l.Validate(), "seed %d, list %d", seed, n)
 		it := anyItem(r)
 		terms := Terms{Delivery: []string{"", "rush", "patient"}[r.Intn(3)], Rounds: r.Intn(6)}
-		q, err := PriceOrder(l, Order{Items: []Item{it}, Terms: terms})
+		q, err := PriceOrder(l, Wanted{Items: []Item{it}, Terms: terms})
 		require.NoError(t, err)
 		require.False(t, q.Total.IsNegative(), "seed %d, list %d", seed, n)
 		sum := decimal.Zero
@@ -84,7 +84,7 @@ func TestTotalsKeepTheirPromises(t *testing.T) {
 			if what == "a colour" && it.Fill == sizing.Unfilled {
 				continue
 			}
-			q2, err := PriceOrder(l, Order{Items: []Item{other}, Terms: terms})
+			q2, err := PriceOrder(l, Wanted{Items: []Item{other}, Terms: terms})
 			require.NoError(t, err)
 			// Each share of the whole is rounded from shown lines.
 			slack := decimal.New(int64(len(q2.Lines)), -int32(l.MinorDigits))
@@ -120,9 +120,9 @@ func splitNeverBeatsTheWhole(t *testing.T, l PriceList, it Item, terms Terms, wh
 	a, b := it, it
 	a.Quantity = max(1, it.Quantity/3)
 	b.Quantity = it.Quantity - a.Quantity
-	qa, err := PriceOrder(l, Order{Items: []Item{a}, Terms: terms})
+	qa, err := PriceOrder(l, Wanted{Items: []Item{a}, Terms: terms})
 	require.NoError(t, err)
-	qb, err := PriceOrder(l, Order{Items: []Item{b}, Terms: terms})
+	qb, err := PriceOrder(l, Wanted{Items: []Item{b}, Terms: terms})
 	require.NoError(t, err)
 	slack := decimal.New(int64(len(qa.Lines)+len(qb.Lines)), -int32(l.MinorDigits))
 	require.False(t, qa.Total.Add(qb.Total).Add(slack).LessThan(whole.Total), "seed %d", seed)
@@ -137,13 +137,13 @@ func moreIsTheBest(t *testing.T, l PriceList, it Item, q Quote) {
 	for n := it.Quantity + 1; n <= l.Pieces.Breaks[len(l.Pieces.Breaks)-1].From; n++ {
 		o := it
 		o.Quantity = n
-		then, err := bill(&l, &Order{Items: []Item{o}})
+		then, err := bill(&l, &Wanted{Items: []Item{o}})
 		require.NoError(t, err)
 		if then.Total.LessThan(best) {
 			best = then.Total
 		}
 	}
-	more := CheaperMore(l, Order{Items: []Item{it}})
+	more := CheaperMore(l, Wanted{Items: []Item{it}})
 	if best.Equal(q.Total) {
 		require.Empty(t, more)
 		return

@@ -42,3 +42,30 @@ func choices(s *Session, job Job, ask wire.ChoicesAsk) (Reply, error) {
 	}
 	return Reply{Answer: wire.Choices{Rows: run.Choices(list, order, 0, at)}}, nil
 }
+
+// orderItems is every version of every design of a project as an order.
+func orderItems(s *Session, job Job, ask wire.OrderItemsAsk) (Reply, error) {
+	p := &ask.Project
+	answer := wire.OrderItems{Places: []wire.OrderPlace{}, Left: []string{}}
+	answer.Order = run.Wanted{Items: []run.Item{}, Terms: p.Order.Terms}
+	for i := range p.Order.Designs {
+		d := &p.Order.Designs[i]
+		if len(d.Drawings) == 0 {
+			answer.Left = append(answer.Left, d.Name+" has no drawing yet.")
+			continue
+		}
+		for j := range d.Versions {
+			u, err := s.subject(&wire.Picked{Project: *p, Design: i, Version: j}, job.Progress)
+			if err != nil {
+				return Reply{}, err
+			}
+			item, err := u.item(d.Size, job.Progress)
+			if err != nil {
+				return Reply{}, err
+			}
+			answer.Order.Items = append(answer.Order.Items, item)
+			answer.Places = append(answer.Places, wire.OrderPlace{Design: i, Version: j})
+		}
+	}
+	return Reply{Answer: answer}, nil
+}

@@ -88,13 +88,13 @@ func (u *subject) measured(p reduce.Progress) (*struck, error) {
 
 // priced is the price list in use and the picked version as the only one of an
 // order, on the project's terms.
-func (u *subject) priced(p reduce.Progress) (run.PriceList, run.Order, error) {
+func (u *subject) priced(p reduce.Progress) (run.PriceList, run.Wanted, error) {
 	list, err := listOf(u.project)
 	if err != nil {
-		return run.PriceList{}, run.Order{}, err
+		return run.PriceList{}, run.Wanted{}, err
 	}
 	item, err := u.item(u.design.Size, p)
-	return list, run.Order{Items: []run.Item{item}, Terms: u.project.Order.Terms}, err
+	return list, run.Wanted{Items: []run.Item{item}, Terms: u.project.Order.Terms}, err
 }
 
 // item is the picked version as one of an order, at a size.

@@ -5,5 +5,12 @@ package calls
 // The calls of the order need no drawing: what they know of the pin comes with
 // the request. The page fetches their program when the first screen is there.
 func init() {
-	enter(map[string]handler{})
+	enter(map[string]handler{
+		"orderquote":     answering(orderQuote),
+		"makers":         answering(makers),
+		"listcheck":      answering(listCheck),
+		"newlist":        answering(newList),
+		"pricefile":      answering(readPriceFile),
+		"pricefilewrite": answering(writePriceFile),
+	})
 }

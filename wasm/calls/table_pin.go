@@ -17,6 +17,7 @@ func init() {
 		"check":      answering(check),
 		"quote":      answering(quote),
 		"choices":    answering(choices),
+		"orderitems": answering(orderItems),
 		"picture":    answering(picture),
 		"look":       answering(lookedAt),
 		"reading":    answering(reading),

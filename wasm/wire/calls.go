@@ -26,6 +26,7 @@ var Calls = []Call{
 	{"check", CheckAsk{}, Check{}},
 	{"quote", QuoteAsk{}, run.Quote{}},
 	{"choices", ChoicesAsk{}, Choices{}},
+	{"orderitems", OrderItemsAsk{}, OrderItems{}},
 	{"picture", PictureAsk{}, Picture{}},
 	{"look", LookAsk{}, Picture{}},
 	{"reading", ReadingAsk{}, ReadingAnswer{}},
@@ -49,4 +50,11 @@ var Calls = []Call{
 
 // OrderCalls is every call that needs no drawing and can wait until the first
 // screen is there: the page's second program answers them.
-var OrderCalls = []Call{}
+var OrderCalls = []Call{
+	{"orderquote", OrderQuoteAsk{}, run.Quote{}},
+	{"makers", MakersAsk{}, run.Comparison{}},
+	{"listcheck", ListCheckAsk{}, ListCheck{}},
+	{"newlist", NewListAsk{}, NewList{}},
+	{"pricefile", PriceFileAsk{}, PriceFileRead{}},
+	{"pricefilewrite", PriceFileWriteAsk{}, PriceFileWritten{}},
+}

@@ -1643,6 +1643,76 @@ export interface Choices {
   rows: Choice[];
 }
 
+/** OrderItemsAsk asks what every version of every design is to a price list. It needs the drawings; what it answers is all that the calls of the order need. */
+export interface OrderItemsAsk {
+  project: Project;
+}
+
+/** Item is one version of one design in an order, as far as a price depends on it. */
+export interface Item {
+  design: string;
+  version: string;
+  /** Die is the same for items that share a die; the design's name when empty. */
+  die: string;
+  /** NewDie is false on a reorder, and DieAge then says how many months ago the die was cut. Versions of one die may all say that it is new: one pays. */
+  newDie: boolean;
+  dieAge: number;
+  longest: MM;
+  mean: MM;
+  /** enamel flats; metal is not one */
+  enamels: number;
+  fill: Fill;
+  /** Making, Plating and Thickness are those in the price when empty. */
+  making: Making;
+  plating: PlatingID;
+  thickness: MM;
+  /** Fancy is the finish of each enamel that is set apart, and Printed the number of colours printed on top. */
+  fancy: Finish[];
+  printed: number;
+  /** holes through the metal */
+  cutOuts: number;
+  /** parts that hang from each other; 0 and 1 are one */
+  parts: number;
+  rings: number;
+  chains: number;
+  /** dies beside the first */
+  furtherDies: number;
+  posts: number;
+  fastening: Fastening;
+  /** the back bears lettering or a mark */
+  stamped: boolean;
+  dome: boolean;
+  /** a kind of the list; empty for none */
+  packaging: string;
+  /** backing card from the maker */
+  card: boolean;
+  /** Weight of a piece as the maker sends it; 0 when not known. */
+  weight: Grams;
+  /** Quantity is the pieces of this version. */
+  quantity: number;
+}
+
+/** Wanted is what is asked for at one time. */
+export interface Wanted {
+  items: Item[];
+  terms: Terms;
+}
+
+/** OrderPlace is one version of one design, by their places in the project. */
+export interface OrderPlace {
+  design: number;
+  version: number;
+}
+
+/** OrderItems is a project as an order. */
+export interface OrderItems {
+  order: Wanted;
+  /** Places names the version behind each item, in their order. */
+  places: OrderPlace[];
+  /** Left says which designs are not in it, and why. */
+  left: string[];
+}
+
 /** View is which picture of a design is wanted. */
 export type View = "struck" | "back" | "flat" | "drawing" | "next" | "changed";
 
@@ -2271,6 +2341,152 @@ export interface Shapes {
   words: string;
 }
 
+/** OrderQuoteAsk asks what an order costs by a list. What the list leaves open stands in the quote's needs, and its total is without them. */
+export interface OrderQuoteAsk {
+  list: PriceList;
+  order: Wanted;
+}
+
+/** MakerRate is what 1 of a currency is in the one compared in. */
+export interface MakerRate {
+  currency: string;
+  rate: string;
+  dated: string;
+}
+
+/** MakersAsk compares price lists for an order over the quantity of one item. */
+export interface MakersAsk {
+  lists: PriceList[];
+  order: Wanted;
+  /** its place in the order */
+  item: number;
+  /** the most pieces looked at, 1..20000 */
+  upTo: number;
+  /** Currency is the one to compare in; that of the first list when empty. */
+  currency: string;
+  /** Rates bring the lists' other currencies to it. */
+  rates: MakerRate[];
+}
+
+/** ComparePoint is a total of the whole order, in the currency compared in. */
+export interface ComparePoint {
+  quantity: number;
+  total: string;
+  /** the total, to draw and not to show */
+  draw: number;
+  totalSays: string;
+  /** a piece of the whole order */
+  eachSays: string;
+}
+
+/** Compared is one maker's totals. Between two points that stand in a row the total is a straight line. */
+export interface Compared {
+  /** ID */
+  list: string;
+  name: string;
+  invented: boolean;
+  points: ComparePoint[];
+  /** Now is the point at the quantity asked for; Problem says why there is none. */
+  now?: ComparePoint;
+  problem: string;
+}
+
+/** CheapRange is the quantities at which one maker is cheapest. */
+export interface CheapRange {
+  from: number;
+  to: number;
+  /** place in Makers; -1 where none has a price */
+  maker: number;
+  words: string;
+}
+
+/** BeyondPrice is one thing beside the price in which makers may differ. */
+export interface BeyondPrice {
+  what: string;
+  /** one for each maker */
+  says: string[];
+  /** Differs is false where all say the same. */
+  differs: boolean;
+}
+
+/** Comparison holds makers against each other over the quantity of one item. */
+export interface Comparison {
+  currency: string;
+  /** in the order given */
+  makers: Compared[];
+  /** Ranges say who is cheapest from where to where, without gaps. */
+  ranges: CheapRange[];
+  /** Beyond is what differs, or may, beside the price. */
+  beyond: BeyondPrice[];
+}
+
+/** ListCheckAsk asks what is wrong in a price list. */
+export interface ListCheckAsk {
+  list: PriceList;
+}
+
+/** CellError is a sentence about one cell of a price list. */
+export interface CellError {
+  /** its place in the list, such as "pieces.breaks[1].unit[0]" */
+  cell: string;
+  what: string;
+}
+
+/** ListCheck is a sentence for each cell that cannot be used; none when the list can price an order. */
+export interface ListCheck {
+  cells: CellError[];
+}
+
+/** NewListAsk asks for a price list of which nothing is known yet. */
+export interface NewListAsk {
+  project: Project;
+  name: string;
+  currency: string;
+}
+
+/** NewList is a list with an ID that the project does not have. */
+export interface NewList {
+  list: PriceList;
+}
+
+/** PriceFileAsk reads a price list from text, or from the bytes of a file beside the request. */
+export interface PriceFileAsk {
+  /** pasted; empty for a file */
+  text: string;
+  /** Into is the list that a pasted block changes. A text that starts with a "price list" line is a list of its own, and keeps only the ID. */
+  into: PriceList;
+}
+
+/** Problem is a sentence about one cell of a table. */
+export interface Problem {
+  /** line of the text, from 1 */
+  row: number;
+  /** cell of the line, from 1; 0 for the whole line */
+  column: number;
+  /** what stands there */
+  text: string;
+  what: string;
+}
+
+/** PriceFileRead is what was read. A list with problems must not be used. */
+export interface PriceFileRead {
+  list: PriceList;
+  problems: Problem[];
+  notes: string[];
+  /** in one sentence */
+  words: string;
+}
+
+/** PriceFileWriteAsk writes a price list as CSV; the answer comes with its bytes. */
+export interface PriceFileWriteAsk {
+  list: PriceList;
+}
+
+/** PriceFileWritten names the file. */
+export interface PriceFileWritten {
+  fileName: string;
+}
+
 /** FailureKind says why a call gave no answer. */
 export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
 
@@ -2298,6 +2514,7 @@ export interface Calls {
   check: { ask: CheckAsk; answer: Check };
   quote: { ask: QuoteAsk; answer: Quote };
   choices: { ask: ChoicesAsk; answer: Choices };
+  orderitems: { ask: OrderItemsAsk; answer: OrderItems };
   picture: { ask: PictureAsk; answer: Picture };
   look: { ask: LookAsk; answer: Picture };
   reading: { ask: ReadingAsk; answer: ReadingAnswer };
@@ -2317,7 +2534,13 @@ export interface Calls {
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
   shapes: { ask: ShapesAsk; answer: Shapes };
+  orderquote: { ask: OrderQuoteAsk; answer: Quote };
+  makers: { ask: MakersAsk; answer: Comparison };
+  listcheck: { ask: ListCheckAsk; answer: ListCheck };
+  newlist: { ask: NewListAsk; answer: NewList };
+  pricefile: { ask: PriceFileAsk; answer: PriceFileRead };
+  pricefilewrite: { ask: PriceFileWriteAsk; answer: PriceFileWritten };
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = [];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite'];
