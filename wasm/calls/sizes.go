@@ -78,6 +78,7 @@ func (u *subject) sizesFor(r wire.SizesFor, p reduce.Progress) (wire.SizesFor, e
 	if r.Ranges, r.Says, err = u.madeAt(holds, r.Limits, p); err != nil {
 		return r, err
 	}
+	r.Lacks = u.base.measured.Lacks(r.Limits, builtBy(u.design.Recipes))
 	for mm := curveFrom; mm <= curveTo; mm++ {
 		share := wall.Shares{}
 		if holds == 0 || mm < holds { // what counts as holding fails in nothing

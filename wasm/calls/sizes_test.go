@@ -99,6 +99,7 @@ func TestASizeCanBeTooLarge(t *testing.T) {
 	assert.InDelta(t, 3*370/180.0, float64(r.To.MM), 1.5)
 	assert.Greater(t, r.To.MM, r.From.MM)
 	assert.Contains(t, got.Rows[0].Says, "; larger, an arm bends")
+	assert.False(t, got.Rows[0].Lacks)
 	c := checked(t, s, p)
 	assert.Equal(t, r.To.MM, c.ShrinkTo.MM)
 	assert.NotEmpty(t, ofKind(c.Findings, sizing.LongArm))
@@ -147,4 +148,5 @@ func TestADrawingWithoutLines(t *testing.T) {
 	got, _ = ask[wire.Sizes](t, s, "sizes", wire.SizesAsk{Picked: wire.Picked{Project: p}}, nil)
 	assert.Empty(t, got.Rows[0].Ranges)
 	assert.Contains(t, got.Rows[0].Says, "metal is missing")
+	assert.True(t, got.Rows[0].Lacks)
 }

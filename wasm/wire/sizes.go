@@ -33,6 +33,8 @@ type SizesFor struct {
 	// Ranges are the sizes that hold, rising; none when no size does.
 	Ranges []SizeRange `json:"ranges"`
 	Says   string      `json:"says"`
+	// Lacks is true where metal is missing, which no size mends.
+	Lacks bool `json:"lacks"`
 	// Curve is the share that fails at each size: of the length of all metal
 	// lines, and of the area of all enamel.
 	Curve []wall.Shares `json:"curve"`

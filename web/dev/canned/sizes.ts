@@ -10,7 +10,7 @@ const size = (mm: number) => ({ mm, inches: mm / 25.4, inMM: mm > 0 ? `${mm} mm`
 
 const row = (r: Pick<SizesFor, 'making' | 'fill' | 'name' | 'curve'> & { from: number; now?: boolean }): SizesFor => ({
   making: r.making, fill: r.fill, name: r.name, curve: r.curve, now: r.now ?? false, limits: DESIGN.limits,
-  ranges: [{ from: size(r.from), to: size(0) }], says: `holds from ${r.from} mm`,
+  ranges: [{ from: size(r.from), to: size(0) }], says: `holds from ${r.from} mm`, lacks: false,
 });
 
 export const SIZES: Sizes = {

@@ -2163,6 +2163,8 @@ export interface SizesFor {
   /** Ranges are the sizes that hold, rising; none when no size does. */
   ranges: SizeRange[];
   says: string;
+  /** Lacks is true where metal is missing, which no size mends. */
+  lacks: boolean;
   /** Curve is the share that fails at each size: of the length of all metal lines, and of the area of all enamel. */
   curve: Shares[];
 }

@@ -15,7 +15,9 @@ describe('the sizes that hold, in words', () => {
     expect(failsWords(SIZES, soft, 48.4)).toBe('holds');
     expect(failsWords(SIZES, soft, 38)).toMatch(/^[\d.]+\u00a0% of lines, [\d.]+\u00a0% of areas$/);
     expect(failsWords(SIZES, soft, 120)).toBe('holds');
-    expect(failsWords(SIZES, { ...soft, ranges: [], curve: soft.curve.map(() => ({ lines: 0, areas: 0 })) }, 38)).toBe('metal is missing');
+    const nothing = { ...soft, ranges: [], curve: soft.curve.map(() => ({ lines: 0, areas: 0 })) };
+    expect(failsWords(SIZES, { ...nothing, lacks: true }, 38)).toBe('metal is missing');
+    expect(failsWords(SIZES, nothing, 38)).toBe('the outline does not hold');
     expect(failsWords(SIZES, { ...soft, ranges: [] }, 5)).toBe('does not hold');
   });
 

@@ -37,7 +37,7 @@ export function failsWords(sizes: Sizes, row: SizesFor, size: number): string {
   if (row.ranges.length > 0 && row.ranges.every((r) => r.to.mm > 0 && size > r.to.mm)) return 'too large: an arm bends';
   const at = sharesAt(sizes, row, size);
   if (!at) return 'does not hold';
-  if (at.lines <= 0 && at.areas <= 0) return row.ranges.length > 0 ? 'the outline does not hold' : 'metal is missing';
+  if (at.lines <= 0 && at.areas <= 0) return row.lacks ? 'metal is missing' : 'the outline does not hold';
   return [at.lines > 0 ? `${shareWords(at.lines)} of lines` : '', at.areas > 0 ? `${shareWords(at.areas)} of areas` : ''].filter(Boolean).join(', ');
 }
 
