@@ -129,6 +129,11 @@ async function session(svg, kind, mpx, runs) {
   out['changed count to new labels'] = mid(labels);
 
   const at = (change) => ({ ...picked, project: { ...picked.project, order: { ...picked.project.order, designs: [{ ...picked.project.order.designs[0], ...change }] } } });
+  const platedIn = (p, i) => {
+    const design = p.project.order.designs[0];
+    const plating = ['gold', 'silver', 'copper', 'rose', 'black-nickel'][i % 5];
+    return { ...p, project: { ...p.project, order: { ...p.project.order, designs: [{ ...design, versions: [{ ...design.versions[0], plating }] }] } } };
+  };
   const again = async (n, change) => {
     const all = [];
     for (let i = 0; i < n; i++) all.push(await timed(() => engine.call('check', { picked: at(change(i)) })));
@@ -145,6 +150,20 @@ async function session(svg, kind, mpx, runs) {
   const pictures = [];
   for (let i = 0; i < Math.min(runs, 5); i++) pictures.push(await timed(() => engine.call('picture', { picked: at({ size: { mm: 31 + i, by: 'longest' } }), view: 'struck', longSide: 1024 })));
   out['picture as struck, 1024 px'] = mid(pictures);
+  const { eye } = (await engine.call('hello', {})).answer;
+  const sight = { viewing: { distance: 1000, acuity: eye.acuity }, thresholds: eye.thresholds, cloth: eye.cloths[0].rgb };
+  const seen = async (name, ask) => {
+    const all = [];
+    for (let i = 0; i < Math.max(runs, 5); i++) all.push(await timed(() => engine.call(name, ask(i))));
+    return mid(all);
+  };
+  const plain = { recipes: [] };
+  await engine.call('reading', { picked: at(plain), ...sight });
+  out['what can be read, another size'] = await seen('reading', (i) => ({ picked: at({ ...plain, size: { mm: 31 + i / 2, by: 'longest' } }), ...sight }));
+  out['colours that meet, another plating'] = await seen('neighbours', (i) => ({ picked: platedIn(at(plain), i), thresholds: sight.thresholds }));
+  const long = Math.round(Math.sqrt(mpx * 1e6 * Math.max(ratio, 1 / ratio)));
+  out['look from a distance, another size'] = await seen('look', (i) => ({ picked: at({ size: { mm: 31 + i, by: 'longest' } }), longSide: long, cloth: sight.cloth, viewing: { distance: 400, acuity: 1 } }));
+  out['look, another distance'] = await seen('look', (i) => ({ picked, longSide: long, cloth: sight.cloth, viewing: { distance: 400 + 10 * i, acuity: 1 } }));
   const curves = [];
   for (let i = 0; i < Math.min(runs, 5); i++) curves.push(await timed(() => engine.call('shapes', { picked: at({ size: { mm: 31 + i, by: 'longest' } }) })));
   out['clean curves in mm'] = mid(curves);
