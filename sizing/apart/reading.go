@@ -44,6 +44,35 @@ func Read(m *wall.Measured, marks []sizing.LetterMark, s *Scene, v eye.Viewing, 
 	return found
 }
 
+// Tally counts what Read finds: what fails, what cannot be told, and of the
+// first what is lettering.
+type Tally struct{ Fail, Unsure, Letters int }
+
+// Count counts what Read finds, without describing it.
+func Count(m *wall.Measured, marks []sizing.LetterMark, s *Scene, v eye.Viewing, t *Thresholds) (c Tally) {
+	r := &reader{m, s, v, t, map[[3]colour.RGB8]noticing{}}
+	need := v.Size(t.Gap).Px(s.Scale)
+	widths, err := m.WidthsUnder(need)
+	for _, px := range widths {
+		c.add(judge(px, err, need))
+	}
+	fail := c.Fail
+	for _, f := range r.lettering(marks) {
+		c.add(f.Parted)
+	}
+	c.Letters = c.Fail - fail
+	return c
+}
+
+func (c *Tally) add(v sizing.Verdict) {
+	switch v {
+	case sizing.Fails:
+		c.Fail++
+	case sizing.CannotTell:
+		c.Unsure++
+	}
+}
+
 // worse orders readings: letters first, as they are what is read; then what is
 // not parted, by how far it falls short, and the longer first.
 func worse(a, b Reading) int {

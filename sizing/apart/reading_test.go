@@ -126,6 +126,11 @@ func TestFartherNeverShowsMore(t *testing.T) {
 		for _, d := range [][2]float64{{300, 2}, {300, 1}, {400, 1}, {800, 1.5}, {1000, 1.2}, {1000, 1}, {1000, 0.6}, {2500, 1}, {2500, 0.5}} {
 			v := eye.Viewing{Distance: unit.MM(d[0]), Acuity: d[1]}
 			now := Read(m, nil, s, v, usual())
+			var tally Tally
+			for i := range now {
+				tally.add(now[i].Parted)
+			}
+			require.Equal(t, tally, Count(m, nil, s, v, usual()), "counted alike")
 			for i := range before {
 				p := &before[i]
 				told := false

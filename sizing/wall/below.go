@@ -34,17 +34,8 @@ type Narrow struct {
 // pixels, the narrowest first. What it covers for a width it covers for every
 // greater one.
 func (m *Measured) NarrowerThan(px float64) []Narrow {
-	points := m.lines.points
-	in := make([]bool, len(points))
-	for i := range points {
-		in[i] = float64(points[i].hard) < px+m.shaky && !m.isGrain(points[i].part)
-	}
 	walk := newWalker(&m.lines)
-	var spots []spot
-	for _, p := range m.lines.pieces(in) {
-		spots = append(spots, m.spotOf(p, walk))
-	}
-	spots = m.mergeNear(spots, [groups]unit.MM{unit.MM(px), unit.MM(px), unit.MM(px)}, 1, walk)
+	spots := m.spotsUnder(px, walk)
 	found := make([]Narrow, 0, len(spots))
 	for i := range spots {
 		found = append(found, m.narrowOf(&spots[i], walk))
@@ -53,6 +44,33 @@ func (m *Measured) NarrowerThan(px float64) []Narrow {
 		return cmp.Or(cmp.Compare(a.From, b.From), cmp.Compare(b.Length, a.Length))
 	})
 	return found
+}
+
+// WidthsUnder returns Narrow.From of all that NarrowerThan does, in no order, and
+// how far they may be wrong.
+func (m *Measured) WidthsUnder(px float64) (from []float64, err float64) {
+	for _, s := range m.spotsUnder(px, newWalker(&m.lines)) {
+		least := never
+		for _, i := range s.all {
+			least = lesser(least, m.lines.points[i].hard)
+		}
+		from = append(from, float64(least))
+	}
+	return from, m.shaky
+}
+
+// spotsUnder is every stretch that is not surely as wide as a width.
+func (m *Measured) spotsUnder(px float64, walk *walker) []spot {
+	points := m.lines.points
+	in := make([]bool, len(points))
+	for i := range points {
+		in[i] = float64(points[i].hard) < px+m.shaky && !m.isGrain(points[i].part)
+	}
+	var spots []spot
+	for _, p := range m.lines.pieces(in) {
+		spots = append(spots, m.spotOf(p, walk))
+	}
+	return m.mergeNear(spots, [groups]unit.MM{unit.MM(px), unit.MM(px), unit.MM(px)}, 1, walk)
 }
 
 func (m *Measured) narrowOf(s *spot, walk *walker) Narrow {
@@ -171,6 +189,10 @@ func (m *Measured) onWhich(part int32) reduce.FlatID {
 // built is the same of metal that recipes built. Both are infinite where there
 // is none.
 func (m *Measured) Narrowest() (drawn, built, err float64) {
+	return float64(m.narrowest[0]), float64(m.narrowest[1]), m.shaky
+}
+
+func (m *Measured) findNarrowest() {
 	least := [2]float32{never, never}
 	for i := range m.lines.points {
 		p := &m.lines.points[i]
@@ -183,7 +205,7 @@ func (m *Measured) Narrowest() (drawn, built, err float64) {
 		}
 		least[k] = lesser(least[k], p.hard)
 	}
-	return float64(least[0]), float64(least[1]), m.shaky
+	m.narrowest = least
 }
 
 // BesideAt is the flat at a place and what lies on either side of it.

@@ -33,6 +33,8 @@ type Measured struct {
 	widest   []float32 // of each part, the width of the largest disc in it
 	// least is, for each group, the limit in px above which a place of it fails.
 	least [groups]float32
+	// narrowest is the same of what was drawn, then of what recipes built, in all groups.
+	narrowest [2]float32
 	// shaky is how far a width may be wrong, in px.
 	shaky float64
 }
@@ -103,6 +105,7 @@ func Measure(s *reduce.Separation, p reduce.Progress) (*Measured, error) {
 	m.borders()
 	m.findRooms()
 	m.findRows()
+	m.findNarrowest()
 	return m, tell(1)
 }
 

@@ -5,7 +5,6 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
-	"badgewright/sizing"
 	"badgewright/sizing/apart"
 	"badgewright/sizing/eye"
 	"badgewright/sizing/unit"
@@ -98,11 +97,9 @@ func reading(s *Session, job Job, ask wire.ReadingAsk) (Reply, error) {
 	}
 	l := look{u: u, k: k, scene: u.scene(k, ask.Cloth), t: &ask.Thresholds}
 	answer := wire.ReadingAnswer{At: l.at(ask.Viewing), Rows: []wire.ReadingAt{}}
+	answer.At.Findings = l.findings(ask.Viewing)
 	for _, d := range eyeUsual().Distances {
-		row := answer.At
-		if v := (eye.Viewing{Distance: d.MM, Acuity: ask.Viewing.Acuity}); v != ask.Viewing {
-			row = l.at(v)
-		}
+		row := l.at(eye.Viewing{Distance: d.MM, Acuity: ask.Viewing.Acuity})
 		row.Findings = []apart.Reading{}
 		answer.Rows = append(answer.Rows, row)
 	}
@@ -124,30 +121,30 @@ type look struct {
 	t     *apart.Thresholds
 }
 
-// at is what can be read from one distance.
+// at is what can be read from one distance, in short.
 func (l *look) at(v eye.Viewing) wire.ReadingAt {
 	m, marks := l.k.measured, l.u.design.Lettering
 	r := wire.ReadingAt{
 		Name: nameOfDistance(v.Distance), Viewing: v,
 		Gap: unit.Shown(v.Size(l.t.Gap)), Letter: unit.Shown(v.Size(l.t.Letter)), LetterBest: unit.Shown(v.Size(l.t.LetterBest)),
-		Findings: apart.Read(m, marks, l.scene, v, l.t),
 	}
-	for i := range r.Findings {
-		f := &r.Findings[i]
-		if f.Path == nil {
-			f.Path = []float32{} // a list on the wire, even when empty
-		}
-		switch f.Parted {
-		case sizing.Fails:
-			r.Fail++
-		case sizing.CannotTell:
-			r.Unsure++
-		}
-	}
+	tally := apart.Count(m, marks, l.scene, v, l.t)
+	r.Fail, r.Unsure = tally.Fail, tally.Unsure
 	r.Lines, r.Areas = l.u.curveOf(l.k).Parted(v.Size(l.t.Gap).Px(l.scene.Scale))
 	r.ReadFrom, _ = apart.ReadFrom(m, marks, l.scene, v, l.t)
-	r.Words = readingWords(&r)
+	r.Words = readingWords(&r, tally.Letters)
 	return r
+}
+
+// findings are the details that are not surely parted, as they go on the wire.
+func (l *look) findings(v eye.Viewing) []apart.Reading {
+	all := apart.Read(l.k.measured, l.u.design.Lettering, l.scene, v, l.t)
+	for i := range all {
+		if all[i].Path == nil {
+			all[i].Path = []float32{} // a list on the wire, even when empty
+		}
+	}
+	return all
 }
 
 // curveOf puts in order, once, what of a measured pin fails at which limit.
@@ -172,13 +169,7 @@ func nameOfDistance(mm unit.MM) string {
 }
 
 // readingWords is the answer in a sentence.
-func readingWords(r *wire.ReadingAt) string {
-	letters := 0
-	for i := range r.Findings {
-		if f := &r.Findings[i]; f.Detail == apart.Lettering && f.Parted == sizing.Fails {
-			letters++
-		}
-	}
+func readingWords(r *wire.ReadingAt, letters int) string {
 	switch {
 	case r.Fail == 0 && r.Unsure == 0:
 		return "everything can be told apart"
