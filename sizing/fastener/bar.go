@@ -11,26 +11,35 @@ const barSpread = 0.8
 // none is hidden level. When none stays hidden it is the shortest, where it
 // shows least.
 func (p *plate) barPlace(f fixture) place {
-	room := f.cover/2 + edgeMargin
-	for _, upright := range [...]bool{false, true} {
-		for _, long := range barLengths {
-			if long > barSpread*p.reachOf(upright) {
-				continue
-			}
-			if q, ok := p.barAt(long, room, upright); ok {
-				return barOf(q, f, long, upright)
+	for _, room := range [...]float64{f.cover/2 + edgeMargin, f.cover / 2} {
+		for _, upright := range [...]bool{false, true} {
+			if pl, ok := p.longestBar(f, room, upright); ok {
+				return pl
 			}
 		}
 	}
 	short := barLengths[len(barLengths)-1]
 	for _, less := range [...]float64{0.85, 0.7, 0.5, 0.25, 0} {
 		for _, upright := range [...]bool{false, true} {
-			if q, ok := p.barAt(short, room*less, upright); ok {
+			if q, ok := p.barAt(short, f.cover/2*less, upright); ok {
 				return barOf(q, f, short, upright)
 			}
 		}
 	}
 	return barOf(point{p.CX, p.CY}, f, short, p.high() > p.wide())
+}
+
+// longestBar is the longest usual bar that has room all along.
+func (p *plate) longestBar(f fixture, room float64, upright bool) (place, bool) {
+	for _, long := range barLengths {
+		if long > barSpread*p.reachOf(upright) {
+			continue
+		}
+		if q, ok := p.barAt(long, room, upright); ok {
+			return barOf(q, f, long, upright), true
+		}
+	}
+	return place{}, false
 }
 
 // barAskew is how far beside the axis of a symmetric part the middle of a bar

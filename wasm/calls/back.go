@@ -1,7 +1,9 @@
 package calls
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strings"
 
 	"badgewright/sizing"
@@ -193,7 +195,31 @@ func fromBehind(posts []sizing.Post, b *sizing.Badge) []wire.Place {
 		q.FromMiddleInches = fromMiddle(q, func(l unit.Length) string { return l.InInches })
 		places = append(places, q)
 	}
+	number(places, posts)
 	return places
+}
+
+// number calls places from the left as seen from behind, or from the top where
+// they stand more above each other than side by side.
+func number(places []wire.Place, posts []sizing.Post) {
+	by := make([]int, len(posts))
+	var box [4]unit.MM
+	for i, p := range posts {
+		by[i] = i
+		if i == 0 {
+			box = [4]unit.MM{p.X, p.Y, p.X, p.Y}
+		}
+		box = [4]unit.MM{min(box[0], p.X), min(box[1], p.Y), max(box[2], p.X), max(box[3], p.Y)}
+	}
+	slices.SortStableFunc(by, func(i, j int) int {
+		if box[2]-box[0] >= box[3]-box[1] {
+			return cmp.Compare(posts[j].X, posts[i].X)
+		}
+		return cmp.Compare(posts[i].Y, posts[j].Y)
+	})
+	for no, i := range by {
+		places[i].No = no + 1
+	}
 }
 
 // stepped rounds a length to what can be placed.

@@ -28,6 +28,15 @@ func TestPlacesAreMirroredAndToTheHalfMillimetre(t *testing.T) {
 	assert.Equal(t, "0.22 in right, 0.28 in above", p[0].FromMiddleInches)
 	assert.Equal(t, "in the middle", p[1].FromMiddle)
 	assert.Equal(t, "9.5 mm left, 10 mm below", p[2].FromMiddle)
+	numbers := func(posts ...sizing.Post) (all []int) {
+		for _, q := range fromBehind(posts, b) {
+			all = append(all, q.No)
+		}
+		return all
+	}
+	assert.Equal(t, []int{2, 1}, numbers(sizing.Post{X: 8, Y: 12}, sizing.Post{X: 20, Y: 13}), "from the left, seen from behind")
+	assert.Equal(t, []int{1, 2}, numbers(sizing.Post{X: 12, Y: 8}, sizing.Post{X: 15, Y: 30}), "from the top")
+	assert.Equal(t, []int{3, 2, 1}, numbers(sizing.Post{X: 2, Y: 1}, sizing.Post{X: 9, Y: 7}, sizing.Post{X: 20, Y: 1}))
 	for _, q := range p {
 		assert.True(t, onHalf(q.Left.MM) && onHalf(q.Top.MM) && onHalf(q.Beside.MM) && onHalf(q.Below.MM))
 	}

@@ -9,6 +9,9 @@ import (
 // Place is a place on the back as seen from behind, to the half millimetre:
 // from the left and the top of the silhouette, and from its middle.
 type Place struct {
+	// No is what it is called by: from the left as seen from behind, or from the
+	// top where they stand more above each other than side by side; from 1.
+	No   int         `json:"no"`
 	Left unit.Length `json:"left"`
 	Top  unit.Length `json:"top"`
 	// Beside is right of the middle as seen from behind, Below below it; mm below

@@ -77,6 +77,7 @@ export const BACK: Advice = {
 
 export const PLACES: Place[] = [
   {
+    no: 1,
     left: { mm: 16, inches: 0.63, inMM: '16 mm', inInches: '0.63 in' },
     top: { mm: 12.5, inches: 0.49, inMM: '12.5 mm', inInches: '0.49 in' },
     beside: { mm: 0, inches: 0, inMM: '0 mm', inInches: '0.00 in' },

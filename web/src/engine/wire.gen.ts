@@ -1407,6 +1407,8 @@ export interface Advice {
 
 /** Place is a place on the back as seen from behind, to the half millimetre: from the left and the top of the silhouette, and from its middle. */
 export interface Place {
+  /** No is what it is called by: from the left as seen from behind, or from the top where they stand more above each other than side by side; from 1. */
+  no: number;
   left: Length;
   top: Length;
   /** Beside is right of the middle as seen from behind, Below below it; mm below 0 are left of it and above it. */

@@ -1,5 +1,6 @@
 import type { Advice, Back, BackUsual, Check, Design, Fixing, Hung } from '../engine/wire.gen';
 import { Choice, Section, Why } from '../widgets/basic';
+import { label } from '../words/back';
 import { backSays } from '../words/words';
 import { BackCautions } from './BackCautions';
 import { BackHang } from './BackHang';
@@ -98,11 +99,11 @@ function Places({ back, places }: { back: Advice; places: Hung['places'] }) {
   return (
     <table class="places">
       <caption>Places, seen from behind: mirrored, to the half millimetre</caption>
-      <thead><tr><th scope="col">{back.bar > 0 ? 'middle' : 'post'}</th><th scope="col">from the left</th><th scope="col">from the top</th><th scope="col">from the middle</th></tr></thead>
+      <thead><tr><th scope="col">{back.bar > 0 ? 'middle' : label(back)}</th><th scope="col">from the left</th><th scope="col">from the top</th><th scope="col">from the middle</th></tr></thead>
       <tbody>
-        {places.map((q, i) => (
-          <tr key={i}>
-            <th scope="row">{i + 1}</th>
+        {[...places].sort((p, q) => p.no - q.no).map((q) => (
+          <tr key={q.no}>
+            <th scope="row">{q.no}</th>
             <td>{q.left.inMM}<br /><span class="hint">{q.left.inInches}</span></td>
             <td>{q.top.inMM}<br /><span class="hint">{q.top.inInches}</span></td>
             <td>{q.fromMiddle}<br /><span class="hint">{q.fromMiddleInches}</span></td>

@@ -41,7 +41,7 @@ export function BackStamp({ check, stamp, onBack }: Props) {
           <Choice legend="How it is made" value={now.raised ? 'raised' : 'cut'} onPick={(v) => set(() => ({ raised: v === 'raised' }), v === 'raised' ? 'Raised lettering' : 'Lettering cut in')}
             options={[{ value: 'cut', label: 'cut in' }, { value: 'raised', label: 'raised' }]} />
           <div class="limit-grid stamp-sizes">
-            <LengthField label="height of capitals" mm={now.height || found?.height || LOWEST} least={LOWEST} most={HIGHEST}
+            <LengthField label="height of capitals" mm={now.height || found?.height || found?.limit || LOWEST} least={LOWEST} most={HIGHEST}
               onLength={(height, words) => set(() => ({ height }), `Capitals ${words}`)} />
             <LengthField label="lowest your maker holds here" mm={now.least ?? found?.limit ?? LOWEST} least={LOWEST} most={HIGHEST}
               onLength={(least, words) => set(() => ({ least }), `Lowest capitals on the back ${words}`)} />

@@ -3,6 +3,7 @@
 import type { Advice, Check, Place, Post, Stamped } from '../engine/wire.gen';
 import type { Drawn } from '../state/store';
 import { Canvas } from '../widgets/Canvas';
+import { label } from '../words/back';
 import { fitIn, mapping, type Box, type Mapping, type Point } from './place';
 import { PostHandle } from './PostHandle';
 import type { Room } from './useRoom';
@@ -46,7 +47,10 @@ export function BackFace({ back, check, now, home, seen, room, margin }: Props) 
   const [cx, cy] = now.back.centre;
   const centre = on.toSheet({ x: cx, y: cy });
   const posts = now.back.posts.map((q, i) => ({ words: now.places[i], at: on.toSheet(q), no: i }));
-  const order = [...posts].sort((a, b) => a.at.x - b.at.x);
+  // The true-size twin stands at the lower right: of two one above the other the lower is called out at the left.
+  const [p, q] = posts;
+  const upright = posts.length === 2 && p && q && Math.abs(p.at.x - q.at.x) < Math.abs(p.at.y - q.at.y);
+  const order = [...posts].sort((a, b) => (upright ? b.at.y - a.at.y : a.at.x - b.at.x));
   const sides = order.map((q, i) => {
     const left = order.length > 1 && i === 0;
     return { ...q, left, x: left ? margin : room.w - margin };
@@ -74,21 +78,18 @@ export function BackFace({ back, check, now, home, seen, room, margin }: Props) 
             <ul class="post-labels" aria-label="Posts, seen from the back">
               {sides.map((q) => (
                 <li key={q.no} class={q.left ? 'left' : 'right'} style={{ left: `${q.left ? 0 : q.x + 8}px`, top: `${q.at.y}px`, width: `${margin - 14}px` }}>
-                  <b>{label(now.back)} {posts.length > 1 ? q.no + 1 : ''}</b><br />{q.words?.left.inMM} from left<br />{q.words?.top.inMM} from top
+                  <b>{label(now.back)} {posts.length > 1 ? q.words?.no : ''}</b><br />{q.words?.left.inMM} from left<br />{q.words?.top.inMM} from top
                 </li>
               ))}
             </ul>
           ) : null}
-          <p class="balance" style={{ left: `${centre.x + 14}px`, top: `${centre.y + 12}px` }}>balance</p>
+          <p class="balance" style={{ left: `${centre.x + 14}px`, top: `${centre.y - 14}px` }}>balance</p>
           <p class="behind-note">Seen from behind: left and right are mirrored.{now.back.bar > 0 ? '' : ` Drag a ${label(now.back)}, or move it with the arrow keys.`}</p>
         </>
       ) : null}
     </>
   );
 }
-
-const LABELS: Record<Advice['fastening'], string> = { '': 'post', magnet: 'magnet', bar: 'bar', screw: 'screw' };
-export const label = (b: Advice) => LABELS[b.fastening];
 
 /** What must stay hidden, drawn where it moves to, and the length of a bar. */
 function Fastened({ back, on, moved }: { back: Advice; on: Behind; moved: boolean }) {

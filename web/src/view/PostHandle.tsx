@@ -3,7 +3,8 @@
 import { useRef } from 'preact/hooks';
 import type { Advice, Place } from '../engine/wire.gen';
 import { dropPost, leavePosts, movePost, moving } from '../state/posts';
-import { label, type Behind } from './BackFace';
+import { label } from '../words/back';
+import type { Behind } from './BackFace';
 import type { Box, Point } from './place';
 import { moved, type Steps } from './useMark';
 
@@ -25,7 +26,7 @@ const FINE = 0.1;
 export function PostHandle({ no, at, back, on, home, words }: Props) {
   const grip = useRef<{ dx: number; dy: number; far: boolean; x: number; y: number }>(undefined);
   const many = back.posts.length > 1;
-  const name = many ? `${label(back)} ${no + 1}` : `the ${label(back)}`;
+  const name = many ? `${label(back)} ${words?.no ?? no + 1}` : `the ${label(back)}`;
   const within = (p: Point): Point => ({
     x: Math.min(home.x + home.w, Math.max(home.x, p.x)), y: Math.min(home.y + home.h, Math.max(home.y, p.y)),
   });

@@ -25,14 +25,14 @@ after(async () => {
 /** The places of the posts as they are called out, from the left and the top, mm. */
 const places = () => d.evaluate(() => [...document.querySelectorAll('#back .places tbody tr')].map((r) => [1, 2].map((i) => Number.parseFloat(r.children[i].textContent))));
 const handle = (i) => d.evaluate((n) => {
-  const r = document.querySelectorAll('.post-handle')[n].getBoundingClientRect();
+  const r = document.querySelector(`.post-handle[aria-label^='post ${n}']`).getBoundingClientRect();
   return { x: r.x + r.width / 2, y: r.y + r.height / 2 };
 }, i);
 
 describe('a post', () => {
   it('dragged down moves there, is said to be worse, and one undo puts it back', async () => {
     const [was] = await places();
-    const from = await handle(0);
+    const from = await handle(1);
     await d.drag(from.x, from.y, from.x, from.y + 60);
     await d.waitForText('Placed by hand, worse', '#back');
     await d.waitForText('placed by hand', '#back > summary');
@@ -49,7 +49,7 @@ describe('a post', () => {
 
   it('moved by the arrow keys goes half a millimetre a step', async () => {
     const [was] = await places();
-    await d.evaluate(() => document.querySelectorAll('.post-handle')[0].focus());
+    await d.evaluate(() => document.querySelector('.post-handle[aria-label^="post 1"]').focus());
     for (let i = 0; i < 4; i++) await d.press('ArrowLeft');
     await d.waitFor((x) => Math.abs(Number.parseFloat(document.querySelector('#back .places tbody td').textContent) - (x - 2)) < 0.3, was[0]);
     await ready(d);
