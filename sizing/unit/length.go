@@ -18,7 +18,7 @@ const (
 // mmPer holds what each spelling of a unit is in mm. The inch is exact (1959);
 // its spellings include the double prime and what keyboards make of it.
 var mmPer = map[string]float64{
-	"mm": 1, "cm": 10,
+	"mm": 1, "cm": 10, "m": 1000,
 	"in": MMPerInch, "inch": MMPerInch, "inches": MMPerInch,
 	`"`: MMPerInch, "″": MMPerInch, "”": MMPerInch, "''": MMPerInch,
 }

@@ -41,7 +41,7 @@ func TestLengthsAsPeopleWriteThem(t *testing.T) {
 	for text, want := range map[string]MM{
 		"32": 32, " 32 mm ": 32, "32MM": 32, "3.2 cm": 32, "31,75": 31.75, "31,75 mm": 31.75,
 		"1.25 in": 31.75, "1.25in.": 31.75, "1,25 inches": 31.75, `1 1/4"`: 31.75, "1¼ in": 31.75,
-		"5/4 in": 31.75, "1 1⁄4″": 31.75, "½ inch": 12.7, ".5 in": 12.7, "38.": 38, "1.5''": 38.1,
+		"1.5 m": 1500, "5/4 in": 31.75, "1 1⁄4″": 31.75, "½ inch": 12.7, ".5 in": 12.7, "38.": 38, "1.5''": 38.1,
 	} {
 		got, err := ParseLength(text, Millimetres)
 		if assert.NoError(t, err, text) {

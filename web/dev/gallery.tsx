@@ -24,11 +24,12 @@ import { FlatCard } from '../src/view/FlatCard';
 import { OpenCard } from '../src/view/OpenCard';
 import { OfferList } from '../src/widgets/OfferList';
 import { MakerList } from '../src/widgets/MakerList';
-import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED, TRUE_SIZE } from './canned/answers';
+import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED } from './canned/answers';
 import { MAKER } from './canned/codes';
 import { CAPITAL_DRAFT, CAPITALS, DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { PARTS } from './canned/parts';
+import { sightProps } from './canned/sight';
 import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
 import { FOUND, MENDED, NO_OFFERS, OFFERS, REPAIRS } from './canned/repairs';
 import { CANVAS, SIZES, THOUGHT, THOUGHT_ROW, WISH } from './canned/sizes';
@@ -52,7 +53,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
       onSize={idle} onMaking={idle} onFill={idle} onOwn={idle} onSide={idle} onSave={idle} onCopy={idle} onForget={idle} onClose={idle} />
   ),
   back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
-  sight: () => <SightPanel check={CHECK} design={DESIGN} bounds={{ least: 5, most: 150 }} trueSize={TRUE_SIZE} perMM={TRUE_SIZE.perMM} onSize={idle} onBy={idle} onMatched={async () => 'The canned engine takes no check.'} />,
+  sight: () => <SightPanel {...sightProps()} />,
   order: () => <OrderPanel check={CHECK} shownVersion={version} version={version} list={LIST} choices={CHOICES.rows} late={false} onQuantity={idle} onList={idle} />,
   cards: () => <>{CARDS.map((card, i) => <div key={i} class="popover" style={{ position: 'static', width: '300px', maxHeight: 'none' }}>{card()}</div>)}</>,
   sheet: wholePage,

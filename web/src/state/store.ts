@@ -48,6 +48,8 @@ export type Spot = { x: number; y: number } & (
   /** Background behind a line that does not close. */
   | { kind: 'open'; under: Under; gap: Gap }
   | { kind: 'finding'; index: number }
+  /** What is not read there, or two colours that meet; by its place in their list. */
+  | { kind: 'unread' | 'pair'; index: number }
   | { kind: 'line'; draft: LineDraft }
 );
 

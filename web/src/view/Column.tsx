@@ -1,11 +1,9 @@
 // The sections, in the order of the job: data in, wishes out.
 import { bringBack, chooseGround } from '../state/ask';
-import { bounds } from '../state/bounds';
 import { choices } from '../state/choices';
 import { begun } from '../state/line';
 import { liveBack, withBack } from '../state/posts';
-import { designOf, priceListOf, withDesign, withEdit, withPriceList, withSize, withVersion } from '../state/project';
-import { matched, perMM, trueSize } from '../state/screen';
+import { designOf, priceListOf, withDesign, withEdit, withPriceList, withVersion } from '../state/project';
 import * as s from '../state/store';
 import { thumbs } from '../state/thumbs';
 import type { Design } from '../engine/wire.gen';
@@ -14,11 +12,11 @@ import { ColoursPanel } from '../panels/ColoursPanel';
 import { DrawingPanel } from '../panels/DrawingPanel';
 import { MetalPanel } from '../panels/MetalPanel';
 import { OrderPanel } from '../panels/OrderPanel';
-import { SightPanel } from '../panels/SightPanel';
 import { reviseFirst } from './doors';
 import { Maker } from './Maker';
 import { Parts } from './Parts';
 import { Repairs } from './Repairs';
+import { Sight } from './Sight';
 import { Sizes } from './Sizes';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 
@@ -100,10 +98,7 @@ export function Column() {
             onBack={(change, what) => s.change((q) => withBack(q, change(designOf(q, s.at.value)?.back ?? {})), what)}
             onMetal={design}
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
-          <SightPanel check={check} design={d} bounds={bounds.value} trueSize={trueSize.value} perMM={perMM.value}
-            onSize={(mm, words) => s.change((p) => withSize(p, mm), `Size ${words}`)}
-            onBy={(by) => design({ size: { mm: sizeBy(by) ?? d.size.mm, by } }, `Measured by ${by}`)}
-            onMatched={(px) => matched({ object: trueSize.value?.card.w ?? 0, px })} />
+          <Sight />
           <OrderPanel check={check} shownVersion={s.shownVersion.value} version={v} list={list}
             onQuantity={(quantity) => s.change((p) => withVersion(p, { quantity }), plural(quantity, 'pin'))}
             choices={choices.value?.rows ?? []} late={choices.value?.project !== s.asked.value}
@@ -112,10 +107,4 @@ export function Column() {
       ) : null}
     </div>
   );
-}
-
-/** The same pin by another measure: the number changes, the pin does not. */
-function sizeBy(by: Design['size']['by']): number | undefined {
-  const c = s.shown.value?.check;
-  return c && { width: c.w, height: c.h, longest: c.longest, mean: c.mean }[by];
 }

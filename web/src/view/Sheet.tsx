@@ -12,6 +12,7 @@ import { designOf, withDesign } from '../state/project';
 import { perMM, trueSize } from '../state/screen';
 import * as s from '../state/store';
 import { codeOf, FlatButton } from './Callouts';
+import { eyeMarked } from './eyeMarked';
 import { go } from './go';
 import { openDemo, openFirst, pasteNow } from './doors';
 import { draftWords } from '../words/hands';
@@ -123,7 +124,7 @@ export function Sheet() {
           room={room} check={check} front={s.front.value} back={s.back.value} hung={liveBack()} brought={s.brought.value} marked={marked.value}
           turned={s.turned.value} holding={s.holding.value} layout={layout} factor={factor.value}
           lining={spot?.kind === 'line'} gap={gap.value} pointed={s.shownDesign.value?.recipes[s.pointed.value ?? -1]} thinnest={thinnest}
-          letter={s.shownDesign.value?.lettering?.find((m) => m === s.pointedLetter.value)} parts={liveParts() ?? check?.parts} spot={spot} name={s.shownDesign.value?.name ?? 'The pin'}
+          letter={s.shownDesign.value?.lettering?.find((m) => m === s.pointedLetter.value)} parts={liveParts() ?? check?.parts} spot={spot} seen={eyeMarked.value} name={s.shownDesign.value?.name ?? 'The pin'}
           plating={s.plating.value} twin={twin + TWIN_FOOT}
           onSide={setPictureSide}
           onTouch={(x, y, at) => void touched(x, y, at)}

@@ -12,6 +12,7 @@ import { mendsBySize } from '../words/findings';
 import { FINISH_WORDS } from '../words/finish';
 import { filledWords, madeWords } from '../words/hands';
 import { AreaPart, type AreaActs } from './AreaPart';
+import { EyeCard } from './EyeCards';
 import { FindingCard } from './FindingCard';
 import { FindingRepairs } from './FindingRepairs';
 import { FlatCard } from './FlatCard';
@@ -41,6 +42,9 @@ export function SpotCard({ check, room, map }: Partial<Pick<CardProps, 'check'>>
       return spot.flat < 0 ? <BuiltSpot {...all} spot={spot} /> : <FlatSpot {...all} spot={spot} />;
     case 'open':
       return <OpenSpot {...all} spot={spot} />;
+    case 'unread':
+    case 'pair':
+      return <EyeCard spot={spot} names={{ flats: check.flats.flats, plating: s.plating.value }} room={room} map={map} />;
     case 'finding':
       return <FindingSpot {...all} spot={spot} />;
     default:

@@ -7,6 +7,7 @@ import { CalloutLabels, layCallouts, Leaders } from './Callouts';
 import { Canvas } from '../widgets/Canvas';
 import { Dimensions, type Side } from './Dimensions';
 import { Eyes } from './Eyes';
+import { EyeMarks, type EyeMarked } from './EyeMarks';
 import { Flags, SpotLines } from './Flags';
 import { MARGIN, NARROW, type Layout } from './layout';
 import { LetterSpan } from './LetterSpan';
@@ -45,6 +46,8 @@ export interface StageProps {
   /** How the parts hang, while an eye moves or as it was checked. */
   parts: HeldParts | undefined;
   spot: Spot | undefined;
+  /** What sight marks on the pin. */
+  seen: EyeMarked | undefined;
   name: string;
   plating: Plating | undefined;
   /** What the twin takes of the right foot in height, px. */
@@ -123,6 +126,7 @@ function Around(p: StageProps & { check: Check; map: Mapping; mark: Point | unde
         <Leaders callouts={callouts} width={room.w} margin={MARGIN} />
         <SpotLines findings={check.findings} map={map} picked={picked} />
         {check.proposal ? <ProposedLines lines={check.proposal.lines} map={map} /> : null}
+        {p.seen ? <EyeMarks {...p.seen} map={map} /> : null}
         {p.pointed ? <HandLine line={p.pointed} map={map} raster={check.flats} width={pxWide(p.pointed, p.thinnest, check, map)} /> : null}
         {p.letter ? <LetterSpan mark={p.letter} map={map} raster={check.flats} /> : null}
         {gap ? <GapMark {...gap} /> : null}

@@ -83,10 +83,12 @@ export function Section(props: {
   picture?: ComponentChildren;
   alarm?: boolean;
   open?: boolean;
+  /** Told when it is opened or shut. */
+  onOpen?: (open: boolean) => void;
   children: ComponentChildren;
 }) {
   return (
-    <details class="section" id={props.id} open={props.open}>
+    <details class="section" id={props.id} open={props.open} onToggle={(e) => props.onOpen?.(e.currentTarget.open)}>
       <summary class={props.picture ? 'pictured' : undefined}>
         <h2>{props.title}</h2>
         {props.picture}
