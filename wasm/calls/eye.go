@@ -2,6 +2,7 @@ package calls
 
 import (
 	"fmt"
+	"math"
 
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
@@ -178,5 +179,13 @@ func readingWords(r *wire.ReadingAt, letters int) string {
 	case r.Fail == 0:
 		return "nothing surely runs together, but this drawing is too coarse to tell everywhere"
 	}
-	return fmt.Sprintf("%.0f %% of the lines and %.0f %% of the areas can be told apart", 100*r.Lines, 100*r.Areas)
+	return fmt.Sprintf("%s of the lines and %s of the areas can be told apart", shareSays(r.Lines), shareSays(r.Areas))
+}
+
+// shareSays is a share in words; what is not all is never rounded up to it.
+func shareSays(v float64) string {
+	if v >= 1 {
+		return "all"
+	}
+	return fmt.Sprintf("%.0f %%", math.Floor(100*v))
 }

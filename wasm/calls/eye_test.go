@@ -264,3 +264,11 @@ func BenchmarkBuysSeen(b *testing.B) {
 		do(s, 0)
 	}
 }
+
+func TestASmallShareMissedIsNotRoundedAway(t *testing.T) {
+	assert.Equal(t, "all", shareSays(1))
+	assert.Equal(t, "99 %", shareSays(0.9991))
+	assert.Equal(t, "0 %", shareSays(0.004))
+	none := &wire.Glance{MadeSays: "as drawn, no size up to 120 mm holds", Asked: unit.Shown(32)}
+	assert.Equal(t, "As drawn, no size up to 120 mm holds; no size of pin can be read wholly on the lapel; you asked for 32 mm.", glanceWords(none, "on the lapel"))
+}

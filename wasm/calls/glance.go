@@ -2,6 +2,7 @@ package calls
 
 import (
 	"fmt"
+	"strings"
 
 	"badgewright/reduce/colour"
 	"badgewright/sizing/apart"
@@ -46,5 +47,9 @@ func glanceWords(g *wire.Glance, where string) string {
 	if g.ReadFrom.MM == 0 {
 		read = fmt.Sprintf("no size of pin can be read wholly %s", where)
 	}
-	return fmt.Sprintf("As drawn it %s; %s; you asked for %s.", g.MadeSays, read, g.Asked.InMM)
+	made := "As drawn it " + g.MadeSays
+	if len(g.Made) == 0 {
+		made = strings.ToUpper(g.MadeSays[:1]) + g.MadeSays[1:]
+	}
+	return fmt.Sprintf("%s; %s; you asked for %s.", made, read, g.Asked.InMM)
 }

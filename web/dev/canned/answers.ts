@@ -78,6 +78,7 @@ export const BUYS: Buys = {
     perPiece: `about EUR\u00a0${(3.28 + Math.max(0, i - 3) * 0.11).toFixed(3)}`, total: `EUR\u00a0${(328 + Math.max(0, i - 3) * 11).toFixed(2)}`,
     words: i === 0 ? '' : `Enamel number ${i + 1}: ${i > 3 ? 'about EUR\u00a00.11 a piece, EUR\u00a011.00 in all' : 'nothing more to pay'}; the worst-matched tenth of the picture gets closer`,
     swatches: FLATS.filter((f) => f.role === 'enamel').slice(0, i + 1).map((f) => f.rgb),
+    seen: { mean: worst * 0.1, worst: worst * 0.3, step: i === 0 ? 0 : worst * 1.2, unseen: worst < 3 },
   })),
 };
 

@@ -18,7 +18,7 @@ const looked = (): Looked => ({
 
 export function sightProps(): SightProps {
   return {
-    size: { check: CHECK, design: DESIGN, bounds: { least: 5, most: 150 }, onSize: idle, onBy: idle },
+    size: { check: CHECK, offered: [], design: DESIGN, bounds: { least: 5, most: 150 }, onSize: idle, onBy: idle },
     glance: GLANCE, glanceLate: false, where: 'on the lapel', mm: 34, sizeSays: '34 mm · 1.34 in', onDrag: idle, onDrop: idle, onOpen: idle,
     trueSize: TRUE_SIZE, perMM: TRUE_SIZE.perMM, onMatched: async () => 'The canned engine takes no check.',
     eye: {

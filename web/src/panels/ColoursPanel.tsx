@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Buys, Flat, FlatCode, Joining, Next, Plating } from '../engine/wire.gen';
+import type { Buys, Flat, FlatCode, Joining, Next, Plating, SeenLoss } from '../engine/wire.gen';
 import { Section, Swatch, Why } from '../widgets/basic';
 import { BuysChart } from '../widgets/BuysChart';
 import { look } from '../widgets/look';
@@ -18,6 +18,8 @@ export interface ColoursProps {
   next: Next | undefined;
   marking: boolean;
   open?: boolean;
+  /** Told when the section is opened or shut. */
+  onOpen?: ((open: boolean) => void) | undefined;
   /** The maker's colour list. */
   maker?: ComponentChildren;
   onCount: (n: number) => void;
@@ -29,7 +31,7 @@ export interface ColoursProps {
 export function ColoursPanel(p: ColoursProps) {
   const codeOf = (f: Flat) => p.codes?.find((c) => c.flat === f.id)?.code;
   return (
-    <Section id="colours" title="Colours" says={coloursSays(p.flats, p.buys?.included)} open={p.open}>
+    <Section id="colours" title="Colours" says={coloursSays(p.flats, p.buys?.included)} open={p.open} onOpen={p.onOpen}>
       <CountRail asked={p.asked} most={p.most} included={p.buys?.included} onCount={p.onCount} />
       {p.fewer ? <p class="hint">The drawing has no more colours than are shown.</p> : null}
       <ul class="flat-list">
@@ -89,6 +91,7 @@ function WhatGoes({ next, flats, marking, onMark, onApart }: ColoursProps & { ne
 }
 
 function WhatItBuys({ buys, asked, onCount }: { buys: Buys; asked: number; onCount: (n: number) => void }) {
+  const seen = buys.rows.some((r) => r.seen);
   const step = buys.rows.find((r) => r.count === asked)?.words;
   const next = buys.rows.find((r) => r.count === asked + 1)?.words;
   return (
@@ -100,14 +103,14 @@ function WhatItBuys({ buys, asked, onCount }: { buys: Buys; asked: number; onCou
       <div class="scroll">
         <table>
           <thead>
-            <tr><th scope="col">enamels</th><th scope="col">colours</th><th scope="col">loss, mean ΔE00</th><th scope="col">worst tenth ΔE00</th><th scope="col">a piece, about</th><th scope="col">in all</th></tr>
+            <tr><th scope="col">enamels</th><th scope="col">colours</th><th scope="col">loss, mean ΔE00</th><th scope="col">worst tenth ΔE00</th>{seen ? <th scope="col">the step is seen</th> : null}<th scope="col">a piece, about</th><th scope="col">in all</th></tr>
           </thead>
           <tbody>
             {buys.rows.map((r) => (
               <tr key={r.count} class={r.count === asked ? 'now' : ''} aria-current={r.count === asked ? 'true' : undefined}>
                 <th scope="row"><button type="button" class="link" onClick={() => onCount(r.count)}>{r.count}</button></th>
                 <td class="chips">{r.swatches.map((c, i) => <Swatch key={i} rgb={c} />)}</td>
-                <td>{r.mean.toFixed(1)}</td><td>{r.worst.toFixed(1)}</td><td>{r.perPiece.replace(/^about /, '') || '—'}</td><td>{r.total || '—'}</td>
+                <td>{r.mean.toFixed(1)}</td><td>{r.worst.toFixed(1)}</td>{seen ? <td>{r.seen && r.count > 1 ? <StepSeen seen={r.seen} /> : null}</td> : null}<td>{r.perPiece.replace(/^about /, '') || '—'}</td><td>{r.total || '—'}</td>
               </tr>
             ))}
           </tbody>
@@ -115,7 +118,13 @@ function WhatItBuys({ buys, asked, onCount }: { buys: Buys; asked: number; onCou
       </div>
       <Why>
         <p>Loss is CIEDE2000 (D65) between your drawing and the flat colours, over enamel at least a pixel from any edge. About 1 can just be seen side by side; 2 is close; 10 is another colour. “Worst tenth” is the mean over the tenth of the picture that is matched worst. Metal and cut-outs are no loss of colour.</p>
+        {seen ? <p>“The step is seen” asks whether an eye, from where the pin is looked at, would see the change from one colour fewer at this size (S-CIELAB, all but the largest thousandth of the picture). A colour whose step nobody could see is not worth its price.</p> : null}
       </Why>
     </div>
   );
+}
+
+/** Whether an eye would see the step to a count, and how far it is. */
+function StepSeen({ seen }: { seen: SeenLoss }) {
+  return <span class={seen.unseen ? 'step-unseen' : undefined}>{seen.unseen ? '✕ no' : '✓ yes'}, {seen.step.toFixed(1)}</span>;
 }

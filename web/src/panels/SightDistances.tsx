@@ -76,5 +76,5 @@ function Row({ name, mm, row, checked, onPick, onSize }: RowProps) {
 function All({ row, onSize }: { row: ReadingAt; onSize: (mm: number, words: string) => void }) {
   const to: Length = row.readFrom;
   if (to.mm <= 0) return <span class="hint">{allFrom(row)}</span>;
-  return <button type="button" class="link" onClick={() => onSize(to.mm, to.inMM)} aria-label={`Make the pin ${to.inMM}: from there all of it is read ${row.name}`}>{allFrom(row)}</button>;
+  return <button type="button" class="link" onClick={() => onSize(to.mm, to.inMM)}>{allFrom(row)}<span class="unseen">, {row.name}: make the pin so large</span></button>;
 }

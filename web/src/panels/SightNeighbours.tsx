@@ -64,7 +64,7 @@ export function PairRow({ pair, names, onWalk }: { pair: Pair; names: Names; onW
     </>
   );
   return (
-    <div class={readsAsOne(pair) ? 'pair fails' : 'pair holds'}>
+    <div class={readsAsOne(pair) ? 'meeting fails' : 'meeting holds'}>
       {onWalk ? <button type="button" class="pair-head" onClick={onWalk}>{head}</button> : <p class="pair-head">{head}</p>}
       <ul class="judged" aria-label={`${title} as each eye sees them`}>
         {judged(pair).map((j) => (

@@ -16,7 +16,7 @@ export interface SightPlatingsProps {
 }
 
 /** So many are seen at once, and the chosen one always. */
-const FEW = 4;
+const FEW = 3;
 
 export function SightPlatings(p: SightPlatingsProps) {
   const [all, setAll] = useState(false);

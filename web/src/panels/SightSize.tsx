@@ -6,6 +6,8 @@ import { both } from '../words/words';
 
 export interface SightSizeProps {
   check: Check | undefined;
+  /** Sizes that are offered on the scale already, mm. */
+  offered: readonly number[];
   design: Design;
   /** Sizes a pin may have, mm. */
   bounds: { least: number; most: number };
@@ -22,7 +24,7 @@ const BY: readonly { value: Design['size']['by']; label: string }[] = [
 
 export function SightSize(p: SightSizeProps) {
   const c = p.check;
-  const grow = c && c.growTo.mm > 0 ? c.growTo : undefined;
+  const grow = c && c.growTo.mm > 0 && !p.offered.includes(c.growTo.mm) ? c.growTo : undefined;
   const by = BY.find((b) => b.value === p.design.size.by)?.label ?? '';
   return (
     <div class="sight-size">

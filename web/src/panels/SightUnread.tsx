@@ -21,7 +21,7 @@ export interface SightUnreadProps {
 }
 
 /** So many are seen at once; the rest are asked for. */
-const FEW = 4;
+const FEW = 3;
 
 /** More would hide each other, and nobody reads on. */
 const MOST = 60;
@@ -86,5 +86,5 @@ function Verdict({ answer, is }: { answer: Answer; is: Reading['parted'] }) {
 /** The size from which it passes, to be taken. */
 export function Passes({ at, none, onSize }: { at: Length; none: string; onSize: SightUnreadProps['onSize'] }) {
   if (at.mm <= 0) return <p class="hint">{none}</p>;
-  return <button type="button" class="link" onClick={() => onSize(at.mm, at.inMM)} aria-label={`Make the pin ${at.inMM}, where it is told apart`}>told apart from {at.inMM}</button>;
+  return <button type="button" class="link" onClick={() => onSize(at.mm, at.inMM)}>told apart from {at.inMM}<span class="unseen">: make the pin so large</span></button>;
 }

@@ -1,6 +1,7 @@
 // The sections, in the order of the job: data in, wishes out.
 import { bringBack, chooseGround } from '../state/ask';
 import { choices } from '../state/choices';
+import { buysNow, coloursOpen } from '../state/eyeBuys';
 import { begun } from '../state/line';
 import { liveBack, withBack } from '../state/posts';
 import { designOf, priceListOf, withDesign, withEdit, withPriceList, withVersion } from '../state/project';
@@ -73,7 +74,7 @@ export function Column() {
             onMark={(on) => mark(on ? 'next' : undefined)}
             onApart={(j) => s.change((p) => withEdit(p, { op: 'apart', flat: j.goes, with: j.keep }), 'Kept two colours apart')}
             open={ROOMY}
-            flats={check?.flats.flats ?? []} plating={s.plating.value} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={s.buys.value?.buys}
+            flats={check?.flats.flats ?? []} plating={s.plating.value} asked={d.colours} most={s.hello.value?.maxCount ?? 12} buys={buysNow()} onOpen={(open) => (coloursOpen.value = open)}
             fewer={!s.behind.value && check !== undefined && check.flats.count < d.colours}
             onCount={(n) => design({ colours: n }, plural(n, 'enamel'))}
             onFlat={(flat) => { s.turned.value = false; s.spot.value = { kind: 'flat', flat, ...CENTRE }; toSheet(); }}

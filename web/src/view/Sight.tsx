@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { SightPanel, type SightProps } from '../panels/SightPanel';
 import { bounds } from '../state/bounds';
 import * as eye from '../state/eye';
+import { followSeenBuys } from '../state/eyeBuys';
 import { makeIdea, trial, tryIdea } from '../state/eyeIdeas';
 import { eyeLook, followLook, lookProblem, lookShare, plainLook, setLookSide } from '../state/eyeLook';
 import { withDesign, withSize, withVersion } from '../state/project';
@@ -18,13 +19,14 @@ const onSize = (size: number, words: string) => s.change((p) => withSize(p, size
 export function Sight() {
   useEffect(eye.followEye, []);
   useEffect(followLook, []);
+  useEffect(followSeenBuys, []);
   const d = s.design.value;
   if (!d) return null;
   const check = s.shown.value?.check;
   const glance = eye.glance.value;
   return (
     <SightPanel
-      size={{ check, design: d, bounds: bounds.value, onSize, onBy: (by) => measureBy(by, d) }}
+      size={{ check, offered: glance?.answer.made.map((r) => r.from.mm) ?? [], design: d, bounds: bounds.value, onSize, onBy: (by) => measureBy(by, d) }}
       glance={glance?.answer} glanceLate={eye.isLate(glance)} where={whereOf(glance?.gaze)}
       mm={d.size.mm} sizeSays={sizeSays(d.size.mm)}
       onDrag={(size) => s.drag((p) => withSize(p, size, s.at.value))}

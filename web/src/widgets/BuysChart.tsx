@@ -5,6 +5,9 @@ const W = 420;
 const H = 190;
 const PAD = { l: 40, r: 44, t: 24, b: 30 };
 
+/** A small cross about a place. */
+const cross = (x: number, y: number) => `M${x - 3.5} ${y - 3.5}l7 7m0 -7l-7 7`;
+
 interface Props {
   rows: readonly Buy[];
   count: number;
@@ -24,9 +27,10 @@ export function BuysChart({ rows, count, included, onPick }: Props) {
     <figure class="chart">
       <svg viewBox={`0 0 ${W} ${H}`} role="img" aria-label="Loss to the eye and price a piece at each count of enamels; the table below has the numbers.">
         {rows.map((r, i) => (
-          <g key={r.count} class={r.count === count ? 'col now' : 'col'} onClick={() => onPick(r.count)}>
+          <g key={r.count} class={`col${r.count === count ? ' now' : ''}${r.seen?.unseen ? ' unseen-step' : ''}`} onClick={() => onPick(r.count)}>
             <rect class="hit" x={x(i) - step / 2} y={0} width={step} height={H} />
             <rect class="bar" x={x(i) - step * 0.28} width={step * 0.56} y={yPrice(r.each)} height={Math.max(0, H - PAD.b - yPrice(r.each))} />
+            {r.seen?.unseen ? <path class="not-seen" d={cross(x(i), H - PAD.b - 9)} /> : null}
             <text class="tick" x={x(i)} y={H - PAD.b + 16}>{r.count}</text>
           </g>
         ))}
@@ -44,6 +48,7 @@ export function BuysChart({ rows, count, included, onPick }: Props) {
       </svg>
       <figcaption>
         <span class="key worst">worst tenth</span> <span class="key mean">mean loss</span> <span class="key bar">price a piece</span>
+        {rows.some((r) => r.seen?.unseen) ? <span class="key unseen-step">a step nobody could see</span> : null}
         {included > 0 ? <span class="key included">{included} in the price</span> : null}
       </figcaption>
     </figure>

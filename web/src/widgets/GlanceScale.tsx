@@ -49,16 +49,16 @@ export function GlanceScale(p: Props) {
       >
         <rect class="face" x={0.5} y={FACE.top} width={W - 1} height={FACE.foot - FACE.top} rx={4} />
         <Ticks from={from} to={to} x={x} />
+        <Asked x={x(p.size)} says={p.sizeSays} />
         <Made ranges={p.glance.made} to={to} x={x} />
         <Read glance={p.glance} x={x} />
-        <Asked x={x(p.size)} says={p.sizeSays} />
       </svg>
       {marks.length > 0 ? (
         <ul class="glance-marks" aria-label="Sizes to take">
           {marks.map((m) => (
             <li key={m.key} class={m.key.split(' ')[0]}>
-              <button type="button" class="chip" onClick={() => p.onSize(m.at.mm, m.at.inMM)} aria-label={`Make the pin ${both(m.at)}: from there ${m.what}`}>
-                <span>{m.what} from <b>{both(m.at)}</b></span>
+              <button type="button" class="chip" onClick={() => p.onSize(m.at.mm, m.at.inMM)}>
+                <span>{m.what} from <b>{both(m.at)}</b><span class="unseen">: make the pin so large</span></span>
               </button>
             </li>
           ))}

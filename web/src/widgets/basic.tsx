@@ -84,7 +84,7 @@ export function Section(props: {
   alarm?: boolean;
   open?: boolean;
   /** Told when it is opened or shut. */
-  onOpen?: (open: boolean) => void;
+  onOpen?: ((open: boolean) => void) | undefined;
   children: ComponentChildren;
 }) {
   return (

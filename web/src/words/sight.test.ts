@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { FLATS, HELLO } from '../../dev/canned/answers';
 import { NEIGHBOURS, READING } from '../../dev/canned/eye';
-import type { Buy } from '../engine/wire.gen';
-import { detailWords, distance, ideaDoes, judged, measuredAs, nameOf, noSize, noticedWords, partedWords, readsAsOne, unread, unreadSays, unseenSays } from './sight';
+import { detailWords, distance, ideaDoes, judged, measuredAs, nameOf, noSize, noticedWords, partedWords, readsAsOne, unread, unreadSays } from './sight';
 
 const names = { flats: FLATS, plating: HELLO.platings[0] };
 const [line, strip, letters, easy] = READING.at.findings;
@@ -59,16 +58,5 @@ describe('colours that meet', () => {
   it('are told apart by ideas that own up to what they break', () => {
     expect(ideaDoes({ pair: 0, shift: 0, fixes: 2, breaks: 1, words: '' })).toBe('It tells 2 pairs apart, and makes 1 other read as one.');
     expect(ideaDoes({ pair: 0, shift: 0, fixes: 1, breaks: 0, words: '' })).toBe('It tells this pair apart.');
-  });
-});
-
-describe('a colour nobody sees', () => {
-  const size = { mm: 32, inches: 1.26, inMM: '32 mm', inInches: '1.26 in' };
-  const row = (count: number, unseen: boolean): Buy => ({ count, mean: 0, worst: 0, perPiece: '', total: '', each: 0, words: '', swatches: [], seen: { mean: 0, worst: 0, step: 0, unseen } });
-
-  it('is not worth its price, whether it is there or would be the next', () => {
-    expect(unseenSays([row(4, false), row(5, true)], 5, size, 'on the lapel')).toBe('Nobody sees enamel number 5 at 32 mm on the lapel: it is not worth its price.');
-    expect(unseenSays([row(4, false), row(5, true)], 4, size, 'on the lapel')).toContain('Another colour would not be seen');
-    expect(unseenSays([row(4, false), row(5, false)], 4, size, 'on the lapel')).toBe('');
   });
 });

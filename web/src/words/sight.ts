@@ -1,5 +1,5 @@
 // What is seen of a pin, in plain words.
-import type { Buy, Flat, Glance, Idea, Length, Pair, Plating, Reading, ReadingAt, Vision } from '../engine/wire.gen';
+import type { Flat, Idea, Pair, Plating, Reading, ReadingAt, Vision } from '../engine/wire.gen';
 import { mm } from './length';
 import { capital } from './words';
 
@@ -24,11 +24,6 @@ export function nameOf(id: number, { flats, plating }: Names): string {
 /** "400 mm", "1 m", "1.5 m". */
 export function distance(v: number): string {
   return v < 1000 ? mm(v, 0) : `${Number((v / 1000).toFixed(2))} m`;
-}
-
-/** The answer of the section in a sentence. */
-export function sightOpens(glance: Glance | undefined, size: string): string {
-  return glance ? glance.words : `${size}.`;
 }
 
 /** How much is read from one distance. */
@@ -158,16 +153,4 @@ export function shiftWords(shift: number): string {
   if (shift <= 0) return '';
   if (shift < 3) return 'The change of colour is hardly seen.';
   return shift < 10 ? 'The change of colour is small.' : 'It becomes plainly another shade.';
-}
-
-// ---- what each colour buys
-
-/** The colours whose step nobody would see. */
-export function unseenSays(rows: readonly Buy[], asked: number, size: Length | undefined, where: string): string {
-  const now = rows.find((r) => r.count === asked);
-  if (!now?.seen || !size) return '';
-  const at = `at ${size.inMM} ${where}`;
-  if (now.seen.unseen) return `Nobody sees enamel number ${asked} ${at}: it is not worth its price.`;
-  const next = rows.find((r) => r.count === asked + 1);
-  return next?.seen?.unseen ? `Another colour would not be seen ${at}: it is not worth its price.` : '';
 }
