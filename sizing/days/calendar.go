@@ -8,13 +8,13 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Row is one step in the calendar. Days are empty for a step that takes none
+// StepRow is one step in the calendar. Days are empty for a step that takes none
 // or is over.
-type Row struct {
+type StepRow struct {
 	Key  string `json:"key"`
 	Name string `json:"name"`
 	Days int    `json:"days"` // in all, rounds counted
-	By   Place  `json:"by"`
+	By   Whose  `json:"by"`
 	// First and Last are the days as they would fall from today or the start.
 	First Date `json:"first"`
 	Last  Date `json:"last"`
@@ -44,9 +44,9 @@ type WayRow struct {
 
 // Calendar is the answer to a schedule.
 type Calendar struct {
-	Rows  []Row `json:"rows"`
-	Slack Row   `json:"slack"`
-	Ready Date  `json:"ready"` // the first day with nothing left to do
+	Rows  []StepRow `json:"rows"`
+	Slack StepRow   `json:"slack"`
+	Ready Date      `json:"ready"` // the first day with nothing left to do
 	// Makes says that the launch day is made, and Keeps with the slack kept.
 	Makes bool `json:"makes"`
 	Keeps bool `json:"keeps"`
@@ -73,11 +73,11 @@ func Reckon(s Schedule) (*Calendar, unit.Faults) {
 		neverWorks(&f)
 		return nil, f
 	}
-	c := &Calendar{Rows: make([]Row, len(p.Steps)), Ready: after.Date(), Best: -1, Ways: []WayRow{}, Notes: []string{}, ahead: ahead}
+	c := &Calendar{Rows: make([]StepRow, len(p.Steps)), Ready: after.Date(), Best: -1, Ways: []WayRow{}, Notes: []string{}, ahead: ahead}
 	for i := range p.Steps {
 		c.Rows[i] = p.row(i, ahead[i])
 	}
-	c.Slack = Row{Key: KeySlack, Name: "Slack", Days: p.Slack, By: Here, Over: []string{}}
+	c.Slack = StepRow{Key: KeySlack, Name: "Slack", Days: p.Slack, By: Here, Over: []string{}}
 	if p.has.launch {
 		if !p.late(c, ahead, after) {
 			neverWorks(&f)
@@ -91,9 +91,9 @@ func Reckon(s Schedule) (*Calendar, unit.Faults) {
 	return c, nil
 }
 
-func (p *plan) row(i int, s span) Row {
+func (p *plan) row(i int, s span) StepRow {
 	step := p.Steps[i]
-	r := Row{Key: step.Key, Name: step.Name, Days: p.length(i, p.Way), By: step.By, Over: []string{}}
+	r := StepRow{Key: step.Key, Name: step.Name, Days: p.length(i, p.Way), By: step.By, Over: []string{}}
 	if s.last >= s.first {
 		r.First, r.Last = s.first.Date(), s.last.Date()
 		r.Over = p.counted(step.By).over(s)

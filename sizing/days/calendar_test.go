@@ -122,14 +122,14 @@ func TestAClosureIsWaitedFor(t *testing.T) {
 	s.Today = "2035-01-08"
 	require.Len(t, reckon(t, s).Notes, 1)
 	assert.Contains(t, reckon(t, s).Notes[0], "2035 is not known here")
-	s.Maker.Off = []Span{{"2035-02-01", "2035-02-20", "as the maker says"}}
+	s.Maker.Off = []DaySpan{{"2035-02-01", "2035-02-20", "as the maker says"}}
 	assert.Empty(t, reckon(t, s).Notes)
 }
 
 func TestTheCheapestWayThatMakesTheDayIsFound(t *testing.T) {
 	s := order()
 	s.Currency, s.MinorDigits, s.Way = "EUR", 2, 0
-	s.Ways = []Way{
+	s.Ways = []DeliveryWay{
 		{"express", 12, 3, decimal.RequireFromString("412.50")},
 		{"usual", 0, 0, decimal.RequireFromString("368.00")},
 		{"slow", 32, 12, decimal.RequireFromString("331.20")},
@@ -172,10 +172,10 @@ func TestBadSchedulesAreRefusedFieldByField(t *testing.T) {
 	s := order()
 	s.Today, s.Start = "yesterday", "2027-02-30"
 	s.Slack, s.Doing, s.Way = -1, "gilding", 3
-	s.Here = Workdays{Country: "XX", Weekend: []int{1, 2, 3, 4, 5, 6, 7}, Off: []Span{{"2027-03-05", "2027-03-01", ""}}}
-	s.Maker = Workdays{Weekend: []int{0}, Worked: []Date{"never"}, Off: []Span{{"2027-01-01", "2029-01-01", ""}}}
+	s.Here = Workdays{Country: "XX", Weekend: []int{1, 2, 3, 4, 5, 6, 7}, Off: []DaySpan{{"2027-03-05", "2027-03-01", ""}}}
+	s.Maker = Workdays{Weekend: []int{0}, Worked: []Date{"never"}, Off: []DaySpan{{"2027-01-01", "2029-01-01", ""}}}
 	s.Steps[1].Days, s.Steps[2].By, s.Steps[3].Key = 4000, "moon", KeyMaking
-	s.Ways = []Way{{"slow", -1, 0, decimal.RequireFromString("-4")}}
+	s.Ways = []DeliveryWay{{"slow", -1, 0, decimal.RequireFromString("-4")}}
 	c, f := Reckon(s)
 	assert.Nil(t, c)
 	fields := map[string]string{}
@@ -198,7 +198,7 @@ func TestBadSchedulesAreRefusedFieldByField(t *testing.T) {
 func TestACalendarWithoutWorkingDaysIsRefused(t *testing.T) {
 	s := order()
 	for y := 2027; y < 2031; y++ {
-		s.Here.Off = append(s.Here.Off, Span{On(y, 1, 1).Date(), On(y, 12, 31).Date(), ""})
+		s.Here.Off = append(s.Here.Off, DaySpan{On(y, 1, 1).Date(), On(y, 12, 31).Date(), ""})
 	}
 	_, f := Reckon(s)
 	require.Len(t, f, 1)

@@ -33,7 +33,7 @@ const (
 // Closures is when a maker is likely to be closed: a start for ranges that the
 // person corrects.
 type Closures struct {
-	Spans []Span `json:"spans"`
+	Spans []DaySpan `json:"spans"`
 	// Unknown holds a sentence for each year whose new year's day the table
 	// does not have.
 	Unknown []string `json:"unknown"`
@@ -68,16 +68,16 @@ func lunar() map[int]Day {
 // UsualClosures returns the likely closures of the years from one to another,
 // in order of their days.
 func UsualClosures(from, to int) Closures {
-	c := Closures{Spans: []Span{}, Unknown: []string{}}
+	c := Closures{Spans: []DaySpan{}, Unknown: []string{}}
 	known := lunar()
 	for y := max(from, firstYear); y <= min(to, lastYear); y++ {
 		if d, ok := known[y]; ok {
-			c.Spans = append(c.Spans, Span{(d - closedBefore).Date(), (d + closedAfter).Date(), fmt.Sprintf("lunar new year, %s", d.Says())})
+			c.Spans = append(c.Spans, DaySpan{(d - closedBefore).Date(), (d + closedAfter).Date(), fmt.Sprintf("lunar new year, %s", d.Says())})
 		} else {
 			c.Unknown = append(c.Unknown, unknownYear(y))
 		}
 		first := On(y, autumnMonth, 1)
-		c.Spans = append(c.Spans, Span{first.Date(), (first + autumnDays - 1).Date(), "week from 1 October"})
+		c.Spans = append(c.Spans, DaySpan{first.Date(), (first + autumnDays - 1).Date(), "week from 1 October"})
 	}
 	return c
 }

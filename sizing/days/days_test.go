@@ -47,7 +47,7 @@ func TestWorkingDaysAreCountedAsNumpyDoes(t *testing.T) {
 	for _, row := range table(t, "business_day_offsets.csv") {
 		w := Workdays{Weekend: Weekend()}
 		for h := range strings.FieldsSeq(row[2]) {
-			w.Off = append(w.Off, Span{From: Date(h)})
+			w.Off = append(w.Off, DaySpan{From: Date(h)})
 		}
 		n, err := strconv.Atoi(row[1])
 		require.NoError(t, err)
@@ -81,7 +81,7 @@ func TestTheLunarNewYearIsThatOfTheTable(t *testing.T) {
 
 func TestClosuresOutsideTheTableAreUnknown(t *testing.T) {
 	c := UsualClosures(2034, 2036)
-	assert.Equal(t, []Span{
+	assert.Equal(t, []DaySpan{
 		{"2034-02-12", "2034-03-05", "lunar new year, Sun 19 Feb 2034"},
 		{"2034-10-01", "2034-10-07", "week from 1 October"},
 		{"2035-10-01", "2035-10-07", "week from 1 October"},
@@ -129,7 +129,7 @@ func TestWhatIsNoDayIsRefusedInWords(t *testing.T) {
 
 // add and count against counting on the fingers, for odd calendars.
 func TestAddAndCountAgreeWithCountingByHand(t *testing.T) {
-	w := Workdays{Country: "DE-BY", Weekend: []int{5, 7}, Off: []Span{{"2027-03-01", "2027-03-20", ""}}, Worked: []Date{"2027-03-05"}}
+	w := Workdays{Country: "DE-BY", Weekend: []int{5, 7}, Off: []DaySpan{{"2027-03-01", "2027-03-20", ""}}, Worked: []Date{"2027-03-05"}}
 	r, f := ready(w)
 	require.Empty(t, f)
 	for start := day(t, "2026-12-01"); start < day(t, "2027-06-01"); start += 5 {

@@ -28,7 +28,7 @@ type Promise struct {
 	Date Date   `json:"date"`
 	Says string `json:"says"`
 	// Rows are the steps that follow the money.
-	Rows []Row `json:"rows"`
+	Rows []StepRow `json:"rows"`
 }
 
 // Promised works out what can be promised: making begins once the pre-sale is
@@ -54,7 +54,7 @@ func Promised(s Schedule, pre Presale) (*Promise, unit.Faults) {
 		neverWorks(&f)
 		return nil, f
 	}
-	out := &Promise{Closes: closes.Date(), Paid: paid.Date(), Ready: after.Date(), Posted: posted.Date(), Date: (posted + Day(pre.Carriage)).Date(), Rows: []Row{}}
+	out := &Promise{Closes: closes.Date(), Paid: paid.Date(), Ready: after.Date(), Posted: posted.Date(), Date: (posted + Day(pre.Carriage)).Date(), Rows: []StepRow{}}
 	for i := range p.Steps {
 		if r := p.row(i, ahead[i]); r.First != "" {
 			out.Rows = append(out.Rows, r)
@@ -66,7 +66,7 @@ func Promised(s Schedule, pre Presale) (*Promise, unit.Faults) {
 
 // fromMaking leaves the steps from making on, without listing.
 func (p *plan) fromMaking(f *unit.Faults) {
-	var left []Step
+	var left []OrderStep
 	for _, s := range p.Steps {
 		if (s.Key == KeyMaking || len(left) > 0) && s.Key != KeyListing {
 			left = append(left, s)

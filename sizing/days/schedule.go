@@ -8,14 +8,14 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Place says whose days a step is counted in.
-type Place string
+// Whose says whose days a step is counted in.
+type Whose string
 
 // Whose days count.
 const (
-	Here  Place = "here"  // working days of the person who orders
-	Maker Place = "maker" // working days of the maker
-	Every Place = "every" // days of the calendar
+	Here  Whose = "here"  // working days of the person who orders
+	Maker Whose = "maker" // working days of the maker
+	Every Whose = "every" // days of the calendar
 )
 
 // Keys of the steps that a delivery choice changes, and of the one before
@@ -31,18 +31,18 @@ const (
 	KeyPosting  = "posting"
 )
 
-// Step is one step of an order; the next begins on the day after it ends.
-type Step struct {
+// OrderStep is one step of an order; the next begins on the day after it ends.
+type OrderStep struct {
 	Key   string `json:"key"`
 	Name  string `json:"name"`
 	Days  int    `json:"days"`
 	Times int    `json:"times"` // rounds, for proofs; 0 is once
-	By    Place  `json:"by"`
+	By    Whose  `json:"by"`
 }
 
-// Way is one delivery choice of a maker. Its days take the place of those of
+// DeliveryWay is one delivery choice of a maker. Its days take the place of those of
 // making and carriage; 0 leaves them.
-type Way struct {
+type DeliveryWay struct {
 	Name     string          `json:"name"`
 	Making   int             `json:"making"`
 	Carriage int             `json:"carriage"`
@@ -53,12 +53,12 @@ type Way struct {
 // steps are counted back from it; they are counted forward in any case, from
 // the start or from today, whichever is later.
 type Schedule struct {
-	Today  Date     `json:"today"`
-	Launch Date     `json:"launch"` // empty when open
-	Start  Date     `json:"start"`  // empty for today
-	Here   Workdays `json:"here"`
-	Maker  Workdays `json:"maker"`
-	Steps  []Step   `json:"steps"`
+	Today  Date        `json:"today"`
+	Launch Date        `json:"launch"` // empty when open
+	Start  Date        `json:"start"`  // empty for today
+	Here   Workdays    `json:"here"`
+	Maker  Workdays    `json:"maker"`
+	Steps  []OrderStep `json:"steps"`
 	// Slack is the working days here that are kept free before the launch.
 	Slack int `json:"slack"`
 	// Doing is the key of the step in hand, those before it being done, and
@@ -67,8 +67,8 @@ type Schedule struct {
 	Done  int    `json:"done"`
 	// Ways are the delivery choices there are, and Way the one in use; below 0
 	// for none.
-	Ways []Way `json:"ways"`
-	Way  int   `json:"way"`
+	Ways []DeliveryWay `json:"ways"`
+	Way  int           `json:"way"`
 	// Currency and MinorDigits are for what a delivery choice saves.
 	Currency    string `json:"currency"`
 	MinorDigits int    `json:"minorDigits"`
@@ -79,8 +79,8 @@ type Schedule struct {
 
 // Usual returns steps to start from (common practice, no published source):
 // two proof rounds of three working days, making 20, carriage 6.
-func Usual() []Step {
-	return []Step{
+func Usual() []OrderStep {
+	return []OrderStep{
 		{Key: KeyDrawing, Name: "Drawing", Days: 5, By: Here},
 		{Key: KeyProof, Name: "Proof rounds", Days: 3, Times: 2, By: Maker},
 		{Key: KeyMaking, Name: "Making", Days: 20, By: Maker},
@@ -199,7 +199,7 @@ func (p *plan) length(i, way int) int {
 }
 
 // counted is who works on a step.
-func (p *plan) counted(by Place) *workdays {
+func (p *plan) counted(by Whose) *workdays {
 	switch by {
 	case Here:
 		return p.here

@@ -7,8 +7,8 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Span is a run of days, both ends among them.
-type Span struct {
+// DaySpan is a run of days, both ends among them.
+type DaySpan struct {
 	From Date   `json:"from"`
 	To   Date   `json:"to"`
 	Name string `json:"name"`
@@ -20,9 +20,9 @@ type Workdays struct {
 	// for none.
 	Country string `json:"country"`
 	// Weekend lists the days of the week without work, 1 for Monday to 7.
-	Weekend []int  `json:"weekend"`
-	Off     []Span `json:"off"`    // own days off, and closures
-	Worked  []Date `json:"worked"` // days worked though they would be free
+	Weekend []int     `json:"weekend"`
+	Off     []DaySpan `json:"off"`    // own days off, and closures
+	Worked  []Date    `json:"worked"` // days worked though they would be free
 }
 
 // farthest is how many days one looks for a working day before giving up.
@@ -75,7 +75,7 @@ func (w Workdays) ready(f *unit.Faults, field, whose string) *workdays {
 }
 
 // spans reads days off; an end left empty is the same day as the start.
-func (r *workdays) spans(f *unit.Faults, field, whose string, all []Span) {
+func (r *workdays) spans(f *unit.Faults, field, whose string, all []DaySpan) {
 	for i, s := range all {
 		at := fmt.Sprintf("%s[%d]", field, i)
 		from, ok := read(f, at+".from", "A first day off "+whose, s.From)

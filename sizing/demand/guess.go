@@ -16,10 +16,10 @@ const (
 	ByOrders GuessKind = "orders" // from the pre-orders so far and the days left: gamma-Poisson
 )
 
-// Prior is what was thought before the first order came: as if so many orders
+// DemandPrior is what was thought before the first order came: as if so many orders
 // had come in so many days. It is the shape and the rate of a gamma
 // distribution of the orders a day.
-type Prior struct {
+type DemandPrior struct {
 	Orders float64 `json:"orders"` // above 0
 	Days   float64 `json:"days"`   // above 0
 }
@@ -32,15 +32,15 @@ type Guess struct {
 	Likely int `json:"likely"`
 	High   int `json:"high"`
 	// Orders have come in DaysGone days, DaysLeft are left: for ByOrders.
-	Orders   int   `json:"orders"`
-	DaysGone int   `json:"daysGone"`
-	DaysLeft int   `json:"daysLeft"`
-	Prior    Prior `json:"prior"`
+	Orders   int         `json:"orders"`
+	DaysGone int         `json:"daysGone"`
+	DaysLeft int         `json:"daysLeft"`
+	Prior    DemandPrior `json:"prior"`
 }
 
 // UsualPrior weighs as little as a prior can that still names an order a day
 // (this tool's choice).
-func UsualPrior() Prior { return Prior{Orders: 1, Days: 1} }
+func UsualPrior() DemandPrior { return DemandPrior{Orders: 1, Days: 1} }
 
 // Bounds past which a figure is a slip of the keys (this tool's choice).
 const (

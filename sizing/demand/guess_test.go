@@ -110,7 +110,7 @@ func TestManyOrdersStayFinite(t *testing.T) {
 
 func TestAPriorOfPartsOfAnOrder(t *testing.T) {
 	g := orders(0, 0, 10)
-	g.Prior = Prior{Orders: 0.5, Days: 5}
+	g.Prior = DemandPrior{Orders: 0.5, Days: 5}
 	d, f := g.Distribution("guess")
 	require.Empty(t, f)
 	assert.InDelta(t, 1.0, d.Mean(), 1e-9)
@@ -130,7 +130,7 @@ func TestBadGuessesAreRefusedInWords(t *testing.T) {
 		assert.Equal(t, want, f[0].What)
 	}
 	g := orders(1, 1, 1)
-	g.Prior = Prior{Orders: math.NaN(), Days: -1}
+	g.Prior = DemandPrior{Orders: math.NaN(), Days: -1}
 	_, f := g.Distribution("guess")
 	assert.Len(t, f, 2)
 	_, f = orders(20_000, 1, 700).Distribution("guess")

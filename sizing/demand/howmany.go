@@ -2,7 +2,6 @@ package demand
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"github.com/shopspring/decimal"
@@ -26,6 +25,10 @@ type Question struct {
 	// to tell of, such as price breaks.
 	Most int
 	Look []int
+	// Breaks are the orders at which the bill may fall, rising: between two of
+	// them a larger one costs no less, which saves asking for most bills. Nil
+	// when that is not known.
+	Breaks []int
 }
 
 // VersionOutcome is what an order holds of one version.
@@ -40,8 +43,8 @@ type VersionOutcome struct {
 	TenthLeft float64 `json:"tenthLeft"`
 }
 
-// Outcome is what an order of some size comes to. Chances run from 0 to 1.
-type Outcome struct {
+// OrderOutcome is what an order of some size comes to. Chances run from 0 to 1.
+type OrderOutcome struct {
 	Quantity int             `json:"quantity"`
 	Bill     decimal.Decimal `json:"bill"`
 	// Left is what is left on average when all is paid, Worth the same less the
@@ -62,15 +65,15 @@ type Outcome struct {
 
 // HowMany is the answer.
 type HowMany struct {
-	Best Outcome `json:"best"`
+	Best OrderOutcome `json:"best"`
 	// Rows are the orders asked for that can be placed, by their size.
-	Rows   []Outcome `json:"rows"`
-	Points []LeftAt  `json:"points"` // for a chart, by the number ordered
-	Mean   float64   `json:"mean"`   // wanted on average
-	Likely [2]int    `json:"likely"` // wanted with a chance of 8 in 10, for one version
-	Names  []string  `json:"names"`  // what the distributions are called, one for each version
-	Says   string    `json:"says"`
-	Notes  []string  `json:"notes"`
+	Rows   []OrderOutcome `json:"rows"`
+	Points []LeftAt       `json:"points"` // for a chart, by the number ordered
+	Mean   float64        `json:"mean"`   // wanted on average
+	Likely [2]int         `json:"likely"` // wanted with a chance of 8 in 10, for one version
+	Names  []string       `json:"names"`  // what the distributions are called, one for each version
+	Says   string         `json:"says"`
+	Notes  []string       `json:"notes"`
 }
 
 // LeftAt is one point of a chart.
@@ -107,7 +110,7 @@ func Ask(q Question) (*HowMany, unit.Faults) {
 		f.Say("bill", "No order up to %d pieces can be placed: nothing has a price.", q.Most)
 		return nil, f
 	}
-	a := &HowMany{Best: s.outcome(best), Rows: []Outcome{}, Mean: shown(s.spread.mean()), Names: []string{}, Notes: []string{}}
+	a := &HowMany{Best: s.outcome(best), Rows: []OrderOutcome{}, Mean: shown(s.spread.mean()), Names: []string{}, Notes: []string{}}
 	for _, n := range s.looks() {
 		a.Rows = append(a.Rows, s.outcome(n))
 	}
@@ -163,20 +166,29 @@ func (s *search) bill(n int) (decimal.Decimal, bool) {
 // sellable is the stake's, without its exact share being read each time.
 func (s *search) sellable(n int) int { return max(0, n-s.flaws.of(n)-s.Stake.Free) }
 
-// left is what an order leaves on average, in money.
-func (s *search) left(n int, bill decimal.Decimal) float64 {
+// earns is what an order brings on average, in money, before the bill.
+func (s *search) earns(n int) float64 {
 	good := s.sellable(n)
 	sold := s.spread.soldOf(good)
 	v := float64(s.each * sold)
 	v += float64(s.leftover * (float64(good) - sold))
-	v += float64(s.second * float64(s.flaws.of(n)))
-	return v - bill.InexactFloat64()
+	return v + float64(s.second*float64(s.flaws.of(n)))
+}
+
+// brings is earns less the good will of those who found none.
+func (s *search) brings(n int) float64 {
+	short := s.spread.mean() - s.spread.soldOf(s.sellable(n))
+	return s.earns(n) - float64(s.missed*short)
+}
+
+// left is what an order leaves on average, in money.
+func (s *search) left(n int, bill decimal.Decimal) float64 {
+	return s.earns(n) - bill.InexactFloat64()
 }
 
 // worth is left less the good will of those who found none.
 func (s *search) worth(n int, bill decimal.Decimal) float64 {
-	short := s.spread.mean() - s.spread.soldOf(s.sellable(n))
-	return s.left(n, bill) - float64(s.missed*short)
+	return s.brings(n) - bill.InexactFloat64()
 }
 
 // best looks at every order that has a piece for each one paid for; none
@@ -186,17 +198,14 @@ func (s *search) best() (n int, ok bool) { return s.bestFrom(s.paid()) }
 // bestFrom looks at every order from a number on; a larger one has to be worth
 // more.
 func (s *search) bestFrom(least int) (n int, ok bool) {
-	worth := math.Inf(-1)
-	for k := least; k <= s.Most; k++ {
-		bill, can := s.bill(k)
-		if !can {
-			continue
-		}
-		if w := s.worth(k, bill); w > worth {
-			n, worth, ok = k, w, true
-		}
+	if s.Breaks != nil {
+		return s.bestByBreaks(least)
 	}
-	return n, ok
+	var p peak
+	for k := least; k <= s.Most; k++ {
+		s.try(&p, k)
+	}
+	return p.n, p.ok
 }
 
 // paid is the least order that has a piece for every order that came in.

@@ -285,4 +285,46 @@ func TestTies(t *testing.T) {
 	for _, o := range append(a.Rows, a.Best) {
 		assert.Equal(t, o.Versions[0].Quantity, o.Versions[1].Quantity)
 	}
+	for _, breaks := range [][]int{{}, {1}, {45}, {20}, {21, 33}} {
+		q.Breaks = breaks
+		few, _ := Ask(q)
+		assert.Equal(t, a, few, "%v", breaks)
+	}
+}
+
+// With the breaks known, few bills are asked for, and the same order is found
+// as by looking at all: random bills, their lines rounded, a minimum below which
+// nothing can be ordered.
+func TestBreaksSaveBillsAndChangeNothing(t *testing.T) {
+	const seed = 13
+	r := rand.New(rand.NewPCG(seed, seed))
+	for range 120 {
+		low := r.IntN(300)
+		q := question(three(low, low+r.IntN(300), low+300+r.IntN(500)))
+		q.Stake.SecondsShare = decimal.NewFromInt(int64(r.IntN(20)))
+		q.Stake.Missed = decimal.New(int64(r.IntN(300)), -2)
+		q.Most = 1500
+		minimum := r.IntN(60)
+		breaks, prices := []int{1}, []decimal.Decimal{decimal.New(int64(9000+r.IntN(90_000)), -4)}
+		for len(breaks) < 6 {
+			breaks = append(breaks, breaks[len(breaks)-1]+1+r.IntN(300))
+			prices = append(prices, prices[len(prices)-1].Mul(decimal.New(int64(60+r.IntN(60)), -2)).Round(4))
+		}
+		asked := 0
+		q.Bill = func(n int) (decimal.Decimal, bool) {
+			asked++
+			i := 0
+			for i+1 < len(breaks) && breaks[i+1] <= n {
+				i++
+			}
+			return prices[i].Mul(decimal.NewFromInt(int64(n))).Round(2).Add(money("83.10")), n >= minimum
+		}
+		all, f := Ask(q)
+		require.Empty(t, f)
+		q.Breaks, asked = append(breaks, minimum), 0
+		few, f := Ask(q)
+		require.Empty(t, f)
+		require.Equal(t, all, few, "seed %d", seed)
+		require.Less(t, asked, 600, "seed %d", seed)
+	}
 }

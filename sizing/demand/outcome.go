@@ -20,11 +20,11 @@ func (s *search) amount(v float64) decimal.Decimal {
 }
 
 // outcome tells everything of an order that can be placed.
-func (s *search) outcome(n int) Outcome {
+func (s *search) outcome(n int) OrderOutcome {
 	bill, _ := s.bill(n)
 	good := s.sellable(n)
 	sold := s.spread.soldOf(good)
-	o := Outcome{
+	o := OrderOutcome{
 		Quantity: n, Bill: bill, Left: s.amount(s.left(n, bill)), Worth: s.amount(s.worth(n, bill)), Good: good,
 		Sold: shown(sold), Leftover: shown(float64(good) - sold), Missed: shown(s.spread.mean() - sold),
 		Versions: s.versions(n, good),

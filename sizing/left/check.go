@@ -25,7 +25,7 @@ var (
 // checker gathers what is wrong with a plan.
 type checker struct{ unit.Faults }
 
-func (p Plan) check() unit.Faults {
+func (p Selling) check() unit.Faults {
 	var c checker
 	if digits, ok := unit.MinorDigits(p.Currency); !ok {
 		c.Say("currency", "%q is no currency code; it has three capital letters, such as EUR.", p.Currency)
@@ -71,7 +71,7 @@ func (c *checker) measure(field, name string, v, most float64) {
 	}
 }
 
-func (c *checker) packing(p Packing) {
+func (c *checker) packing(p Wrapping) {
 	c.amount("packing.envelope", "The envelope", p.Envelope)
 	c.amount("packing.card", "The backing card", p.Card)
 	c.amount("packing.bag", "The bag", p.Bag)
@@ -93,7 +93,7 @@ func (c *checker) classes(all []PostClass) {
 	}
 }
 
-func (c *checker) channels(p Plan) {
+func (c *checker) channels(p Selling) {
 	if len(p.Channels) > mostChannels {
 		c.Say("channels", "%d channels are more than %d; join some.", len(p.Channels), mostChannels)
 	}

@@ -21,12 +21,12 @@ func (c counts) out() int {
 }
 
 // flawed is how many pieces have a flaw, half up.
-func (p *Plan) flawed() int {
+func (p *Selling) flawed() int {
 	return int(share(p.SecondsShare, decimal.NewFromInt(int64(p.Pieces))).Round(0).IntPart())
 }
 
 // count shares the pieces out. Whole sets only; what does not fill one is kept.
-func (p *Plan) count() counts {
+func (p *Selling) count() counts {
 	good := p.Pieces - p.flawed()
 	a := p.apportion()
 	for range a.target(good) {
@@ -49,7 +49,7 @@ func (p *Plan) count() counts {
 
 // seconds is the channel of pieces with a flaw: cheaper, and without what is
 // paid once, which the channel itself has paid.
-func (p *Plan) seconds() Channel {
+func (p *Selling) seconds() Channel {
 	ch := p.Channels[p.SecondsBy]
 	ch.Price = p.priceOf(&ch)
 	ch.Price = ch.Price.Sub(share(ch.Price, p.SecondsOff))
@@ -71,7 +71,7 @@ type apportioner struct {
 	got    []int
 }
 
-func (p *Plan) apportion() *apportioner {
+func (p *Selling) apportion() *apportioner {
 	a := &apportioner{got: make([]int, len(p.Channels))}
 	for _, ch := range p.Channels {
 		s := ch.Share.Shift(ratePlaces).Round(0).IntPart()
@@ -103,7 +103,7 @@ const chartPoints = 60
 
 // chart finds what is left for every number of pieces that find their people:
 // those without flaw first, then the others.
-func (p *Plan) chart(a *Answer, c counts) {
+func (p *Selling) chart(a *LeftAfter, c counts) {
 	making := sharer{bill: p.Bill, pieces: p.Pieces, digits: p.MinorDigits}
 	all := []decimal.Decimal{}
 	left := p.Bill.Round(int32(p.MinorDigits)).Neg()
@@ -135,7 +135,7 @@ func (p *Plan) chart(a *Answer, c counts) {
 	last := -1
 	for k := range chartPoints + 1 {
 		if n := end * k / chartPoints; n != last {
-			a.Points = append(a.Points, At{n, all[n]})
+			a.Points = append(a.Points, LeftWhen{n, all[n]})
 			last = n
 		}
 	}
@@ -152,7 +152,7 @@ func (a *apportioner) left(c counts) bool {
 }
 
 // covers finds the number from which on nothing is lost.
-func (p *Plan) covers(a *Answer, all []decimal.Decimal) {
+func (p *Selling) covers(a *LeftAfter, all []decimal.Decimal) {
 	n := len(all)
 	for n > 0 && !all[n-1].IsNegative() {
 		n--

@@ -8,10 +8,10 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Row is what one channel comes to.
-type Row struct {
+// ChannelRow is what one channel comes to.
+type ChannelRow struct {
 	Name   string          `json:"name"`
-	Kind   Kind            `json:"kind"` // empty for pieces that are kept
+	Kind   ChannelKind     `json:"kind"` // empty for pieces that are kept
 	Flawed bool            `json:"flawed"`
 	Count  int             `json:"count"` // pieces
 	Sales  int             `json:"sales"` // parcels, sets, hands
@@ -24,23 +24,23 @@ type Row struct {
 	EachSays string          `json:"eachSays"`
 }
 
-// At is what is left when some number of pieces is sold or given.
-type At struct {
+// LeftWhen is what is left when some number of pieces is sold or given.
+type LeftWhen struct {
 	Pieces int             `json:"pieces"`
 	Left   decimal.Decimal `json:"left"`
 }
 
-// Answer is what is left of an order.
-type Answer struct {
-	Rows  []Row  `json:"rows"`
-	Total Row    `json:"total"` // lines summed by their key
-	Out   int    `json:"out"`   // pieces that find their people
-	Says  string `json:"says"`
+// LeftAfter is what is left of an order.
+type LeftAfter struct {
+	Rows  []ChannelRow `json:"rows"`
+	Total ChannelRow   `json:"total"` // lines summed by their key
+	Out   int          `json:"out"`   // pieces that find their people
+	Says  string       `json:"says"`
 	// Covers is the number of pieces from which on nothing is lost any more, when
 	// they go to the channels in their shares; below 0 when not even all do.
-	Covers     int    `json:"covers"`
-	CoversSays string `json:"coversSays"`
-	Points     []At   `json:"points"` // for a chart, rising
+	Covers     int        `json:"covers"`
+	CoversSays string     `json:"coversSays"`
+	Points     []LeftWhen `json:"points"` // for a chart, rising
 	// Each and Second are what a piece, and one with a flaw, leaves before the
 	// maker's bill and before what is paid once; Once is the latter. They are
 	// what the question of how many to order starts from.
@@ -54,7 +54,7 @@ type Answer struct {
 const ratePlaces = 6
 
 // Reckon works out a plan. Faults come back instead of an answer.
-func Reckon(p Plan) (*Answer, unit.Faults) {
+func Reckon(p Selling) (*LeftAfter, unit.Faults) {
 	f := p.check()
 	if len(f) == 0 {
 		p.posts(&f)
@@ -63,7 +63,7 @@ func Reckon(p Plan) (*Answer, unit.Faults) {
 		return nil, f
 	}
 	c := p.count()
-	a := &Answer{Rows: []Row{}, Total: Row{Name: "All", Count: p.Pieces, Lines: []Money{}}, Notes: p.postNotes(), Once: p.once()}
+	a := &LeftAfter{Rows: []ChannelRow{}, Total: ChannelRow{Name: "All", Count: p.Pieces, Lines: []Money{}}, Notes: p.postNotes(), Once: p.once()}
 	making := sharer{bill: p.Bill, pieces: p.Pieces, digits: p.MinorDigits}
 	for i, n := range c.each {
 		a.add(&p, p.row(&p.Channels[i], n, &making))
@@ -85,8 +85,8 @@ func Reckon(p Plan) (*Answer, unit.Faults) {
 }
 
 // row makes the lines of one channel.
-func (p *Plan) row(ch *Channel, n int, making *sharer) Row {
-	r := Row{Name: ch.Name, Kind: ch.Kind, Count: n}
+func (p *Selling) row(ch *Channel, n int, making *sharer) ChannelRow {
+	r := ChannelRow{Name: ch.Name, Kind: ch.Kind, Count: n}
 	l := ledger{digits: p.MinorDigits}
 	if ch.Kind != "" {
 		l = p.moneyOf(ch, n, making)
@@ -101,7 +101,7 @@ func (p *Plan) row(ch *Channel, n int, making *sharer) Row {
 }
 
 // said puts the amounts of a row into words.
-func (p *Plan) said(r Row) Row {
+func (p *Selling) said(r ChannelRow) ChannelRow {
 	if r.Lines == nil {
 		r.Lines = []Money{}
 	}
@@ -135,7 +135,7 @@ func (s *sharer) next(n int) decimal.Decimal {
 }
 
 // add keeps a row and sums its lines up by their key.
-func (a *Answer) add(p *Plan, r Row) {
+func (a *LeftAfter) add(p *Selling, r ChannelRow) {
 	a.Rows = append(a.Rows, r)
 	a.Total.Sales += r.Sales
 	a.Total.Left = a.Total.Left.Add(r.Left)
@@ -152,7 +152,7 @@ func (a *Answer) add(p *Plan, r Row) {
 	}
 }
 
-func (p *Plan) total(a *Answer) {
+func (p *Selling) total(a *LeftAfter) {
 	a.Total = p.said(a.Total)
 	switch {
 	case a.Total.Left.IsNegative():
@@ -162,7 +162,7 @@ func (p *Plan) total(a *Answer) {
 	}
 }
 
-func (p *Plan) once() decimal.Decimal {
+func (p *Selling) once() decimal.Decimal {
 	sum := decimal.Zero
 	for _, ch := range p.Channels {
 		sum = sum.Add(unit.RoundMoney(ch.Once, p.MinorDigits))
@@ -173,7 +173,7 @@ func (p *Plan) once() decimal.Decimal {
 // before is what a piece leaves before the bill, over the channels by their
 // pieces, and the same for one with a flaw. What is given of what is left
 // counts as the plan has it.
-func (p *Plan) before(c counts) (each, second decimal.Decimal) {
+func (p *Selling) before(c counts) (each, second decimal.Decimal) {
 	making := sharer{bill: p.Bill, pieces: p.Pieces, digits: p.MinorDigits}
 	sum, n := decimal.Zero, 0
 	for i, k := range c.each {

@@ -16,13 +16,13 @@ import (
 func money(s string) decimal.Decimal { return decimal.RequireFromString(s) }
 
 // plan is Skerry Light's: 100 pieces, 8 with flaws, all figures invented.
-func plan() Plan {
-	return Plan{
+func plan() Selling {
+	return Selling{
 		Currency: "EUR", MinorDigits: 2, Pieces: 100, Bill: money("339.00"), Price: money("11"),
 		SecondsShare: money("8"), SecondsOff: money("50"), SecondsBy: 0,
-		Tax: Tax{Percent: money("20"), Included: true}, Grams: 12, MM: 9,
+		Tax: SalesTax{Percent: money("20"), Included: true}, Grams: 12, MM: 9,
 		Classes: []PostClass{{"letter", 20, 5, money("1.10")}, {"large letter", 100, 25, money("1.95")}, {"parcel", 2000, 600, money("5.20")}},
-		Packing: Packing{Envelope: money("0.24"), Card: money("0.15"), Bag: money("0.03"), EnvelopeGrams: 4, CardGrams: 3, BagGrams: 1, EnvelopeMM: 2},
+		Packing: Wrapping{Envelope: money("0.24"), Card: money("0.15"), Bag: money("0.03"), EnvelopeGrams: 4, CardGrams: 3, BagGrams: 1, EnvelopeMM: 2},
 		Channels: []Channel{
 			{Kind: Online, Name: "Own shop", Share: money("50"), FeePercent: money("6.5"), FeeFixed: money("0.30"), Posted: true, PostPaid: money("2.50"), Taxed: true},
 			{Kind: Fair, Name: "Harbour fair", Share: money("25"), FeePercent: money("1.75"), Once: money("60")},
@@ -32,14 +32,14 @@ func plan() Plan {
 	}
 }
 
-func reckon(t *testing.T, p Plan) *Answer {
+func reckon(t *testing.T, p Selling) *LeftAfter {
 	t.Helper()
 	a, f := Reckon(p)
 	require.Empty(t, f)
 	return a
 }
 
-func lines(r Row) map[string]string {
+func lines(r ChannelRow) map[string]string {
 	out := map[string]string{}
 	for _, l := range r.Lines {
 		out[l.Key] = l.Amount.String()
@@ -92,7 +92,7 @@ func plain(s string) string { return strings.ReplaceAll(s, "\u00a0", " ") }
 func TestSetsCausesAndTaxOnTop(t *testing.T) {
 	p := plan()
 	p.SecondsShare, p.SecondsBy = decimal.Zero, -1
-	p.Tax = Tax{Percent: money("10"), OnPosting: true}
+	p.Tax = SalesTax{Percent: money("10"), OnPosting: true}
 	p.Channels = []Channel{
 		{Kind: Set, Name: "Trio", Share: money("50"), Price: money("30"), Pieces: 3, Others: money("1.25"), OthersGrams: 30, FeePercent: money("10"), Posted: true, PostPaid: money("4"), Taxed: true},
 		{Kind: Cause, Name: "Lifeboat", Share: money("30"), Given: money("100"), GivenOf: OfLeft},
@@ -119,7 +119,7 @@ func TestSetsCausesAndTaxOnTop(t *testing.T) {
 }
 
 // random makes a sound plan.
-func random(r *rand.Rand) Plan {
+func random(r *rand.Rand) Selling {
 	p := plan()
 	p.Pieces = 1 + r.IntN(400)
 	p.Bill = decimal.New(int64(r.IntN(90_000)), -2)
@@ -131,7 +131,7 @@ func random(r *rand.Rand) Plan {
 		ch := &p.Channels[i]
 		s := r.Int64N(rest + 1)
 		rest -= s
-		ch.Kind = []Kind{Online, Fair, Wholesale, Consignment, Set, Gift, Cause}[r.IntN(7)]
+		ch.Kind = []ChannelKind{Online, Fair, Wholesale, Consignment, Set, Gift, Cause}[r.IntN(7)]
 		ch.Share = decimal.New(s, -3)
 		ch.Pieces = r.IntN(4)
 		ch.Cut = decimal.NewFromInt(int64(r.IntN(60)))
@@ -214,7 +214,7 @@ func TestTheCostsAreCoveredFromThere(t *testing.T) {
 
 // webster is the method's other definition: a divisor for which the rounded
 // quotients add up to the number of pieces. Ties are decided as one by one.
-func webster(p Plan, n int) []int {
+func webster(p Selling, n int) []int {
 	got := make([]int, len(p.Channels))
 	for range n {
 		best, high := -1, new(decimal.Decimal)
@@ -292,7 +292,7 @@ func TestNothingSoldOrNothingToPay(t *testing.T) {
 	assert.Equal(t, "-339", a.Total.Left.String())
 	assert.Equal(t, -1, a.Covers)
 	assert.Contains(t, plain(a.Says), "EUR 339.00 short of the costs")
-	assert.Equal(t, []At{{0, money("-339.00")}}, a.Points)
+	assert.Equal(t, []LeftWhen{{0, money("-339.00")}}, a.Points)
 	p = plan()
 	p.Bill, p.Channels[1].Once = decimal.Zero, decimal.Zero
 	assert.Equal(t, 0, reckon(t, p).Covers)

@@ -52,7 +52,7 @@ func (ch *Channel) sales(pieces int) int {
 }
 
 // priceOf is what one piece, or one set, is sold for.
-func (p *Plan) priceOf(ch *Channel) decimal.Decimal {
+func (p *Selling) priceOf(ch *Channel) decimal.Decimal {
 	switch {
 	case ch.Kind == Gift:
 		return decimal.Zero
@@ -80,7 +80,7 @@ func (l *ledger) add(key string, exact decimal.Decimal) {
 
 // moneyOf is what some pieces of a channel bring and cost, without the maker's
 // bill; making tells their share of it.
-func (p *Plan) moneyOf(ch *Channel, pieces int, making *sharer) ledger {
+func (p *Selling) moneyOf(ch *Channel, pieces int, making *sharer) ledger {
 	l := ledger{digits: p.MinorDigits}
 	sales := decimal.NewFromInt(int64(ch.sales(pieces)))
 	n := decimal.NewFromInt(int64(pieces))
@@ -106,7 +106,7 @@ func (p *Plan) moneyOf(ch *Channel, pieces int, making *sharer) ledger {
 }
 
 // packs adds what packing and posting cost.
-func (p *Plan) packs(l *ledger, ch *Channel, pieces int, sales decimal.Decimal) {
+func (p *Selling) packs(l *ledger, ch *Channel, pieces int, sales decimal.Decimal) {
 	n := decimal.NewFromInt(int64(pieces))
 	if ch.Posted {
 		l.add(KeyPostage, p.postage(ch, pieces).Neg())
@@ -118,7 +118,7 @@ func (p *Plan) packs(l *ledger, ch *Channel, pieces int, sales decimal.Decimal) 
 }
 
 // gives adds what is passed on: of the price without tax, or of what is left.
-func (p *Plan) gives(l *ledger, ch *Channel, price, making decimal.Decimal) {
+func (p *Selling) gives(l *ledger, ch *Channel, price, making decimal.Decimal) {
 	of := l.sum.Sub(making)
 	if ch.GivenOf == OfPrice {
 		of = price.Sub(p.priceTax(ch, price))
@@ -129,7 +129,7 @@ func (p *Plan) gives(l *ledger, ch *Channel, price, making decimal.Decimal) {
 }
 
 // taxed is the tax within what buyers pay, or on top of it.
-func (p *Plan) taxed(ch *Channel, price, posting decimal.Decimal) (within, onTop decimal.Decimal) {
+func (p *Selling) taxed(ch *Channel, price, posting decimal.Decimal) (within, onTop decimal.Decimal) {
 	if !ch.Taxed {
 		return decimal.Zero, decimal.Zero
 	}
@@ -144,7 +144,7 @@ func (p *Plan) taxed(ch *Channel, price, posting decimal.Decimal) (within, onTop
 }
 
 // priceTax is the tax within a price.
-func (p *Plan) priceTax(ch *Channel, price decimal.Decimal) decimal.Decimal {
+func (p *Selling) priceTax(ch *Channel, price decimal.Decimal) decimal.Decimal {
 	if !ch.Taxed || !p.Tax.Included {
 		return decimal.Zero
 	}
@@ -154,11 +154,11 @@ func (p *Plan) priceTax(ch *Channel, price decimal.Decimal) decimal.Decimal {
 // taxPlaces is far finer than any rounding that follows.
 const taxPlaces = 16
 
-func (p *Plan) taxWithin(base decimal.Decimal) decimal.Decimal {
+func (p *Selling) taxWithin(base decimal.Decimal) decimal.Decimal {
 	return base.Mul(p.Tax.Percent).DivRound(hundred.Add(p.Tax.Percent), taxPlaces)
 }
 
 // share takes a percentage, exactly.
 func share(of, percent decimal.Decimal) decimal.Decimal { return of.Mul(percent).Shift(-2) }
 
-func (p *Plan) money(d decimal.Decimal) string { return unit.Money(d, p.Currency, p.MinorDigits) }
+func (p *Selling) money(d decimal.Decimal) string { return unit.Money(d, p.Currency, p.MinorDigits) }

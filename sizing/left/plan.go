@@ -5,19 +5,19 @@ package left
 
 import "github.com/shopspring/decimal"
 
-// Kind is the way in which pieces reach people.
-type Kind string
+// ChannelKind is the way in which pieces reach people.
+type ChannelKind string
 
 // The kinds of channels. They reckon alike; they differ in which costs are
 // usual, and in a gift that has no price and a set that has one for the whole.
 const (
-	Online      Kind = "online"
-	Fair        Kind = "fair"
-	Wholesale   Kind = "wholesale"
-	Consignment Kind = "consignment"
-	Set         Kind = "set"
-	Gift        Kind = "gift"
-	Cause       Kind = "cause"
+	Online      ChannelKind = "online"
+	Fair        ChannelKind = "fair"
+	Wholesale   ChannelKind = "wholesale"
+	Consignment ChannelKind = "consignment"
+	Set         ChannelKind = "set"
+	Gift        ChannelKind = "gift"
+	Cause       ChannelKind = "cause"
 )
 
 // GivenOf says of what a share is passed on.
@@ -32,7 +32,7 @@ const (
 // Channel is one way in which pieces reach people. Shares and rates are in
 // percent, amounts in the plan's currency.
 type Channel struct {
-	Kind  Kind            `json:"kind"`
+	Kind  ChannelKind     `json:"kind"`
 	Name  string          `json:"name"`
 	Share decimal.Decimal `json:"share"` // of the pieces without flaw
 	// Price is what a buyer pays for a piece, for a set the whole of it; 0 is the
@@ -70,9 +70,9 @@ type PostClass struct {
 	Price decimal.Decimal `json:"price"`
 }
 
-// Packing is what lies round a piece: an envelope a parcel, a backing card and
+// Wrapping is what lies round a piece: an envelope a parcel, a backing card and
 // a bag a piece.
-type Packing struct {
+type Wrapping struct {
 	Envelope      decimal.Decimal `json:"envelope"`
 	Card          decimal.Decimal `json:"card"`
 	Bag           decimal.Decimal `json:"bag"`
@@ -82,15 +82,15 @@ type Packing struct {
 	EnvelopeMM    float64         `json:"envelopeMM"` // both sides together, card and bag included
 }
 
-// Tax is a tax on sales.
-type Tax struct {
+// SalesTax is a tax on sales.
+type SalesTax struct {
 	Percent   decimal.Decimal `json:"percent"`
 	Included  bool            `json:"included"`  // prices hold it; otherwise it is put on top and passed on
 	OnPosting bool            `json:"onPosting"` // it falls on what buyers pay for posting too
 }
 
-// Plan is an order and how its pieces are to reach people.
-type Plan struct {
+// Selling is an order and how its pieces are to reach people.
+type Selling struct {
 	Currency    string          `json:"currency"`
 	MinorDigits int             `json:"minorDigits"`
 	Pieces      int             `json:"pieces"` // as delivered
@@ -102,11 +102,11 @@ type Plan struct {
 	SecondsShare decimal.Decimal `json:"secondsShare"`
 	SecondsOff   decimal.Decimal `json:"secondsOff"`
 	SecondsBy    int             `json:"secondsBy"`
-	Tax          Tax             `json:"tax"`
+	Tax          SalesTax        `json:"tax"`
 	// Grams and MM are of one piece with its fastening, not packed.
 	Grams    float64     `json:"grams"`
 	MM       float64     `json:"mm"`
 	Classes  []PostClass `json:"classes"`
-	Packing  Packing     `json:"packing"`
+	Packing  Wrapping    `json:"packing"`
 	Channels []Channel   `json:"channels"`
 }

@@ -17,7 +17,7 @@ type parcel struct {
 
 // parcelOf packs pieces side by side, in one layer. ok is false when no class
 // takes it.
-func (p *Plan) parcelOf(ch *Channel, pieces int) (k parcel, ok bool) {
+func (p *Selling) parcelOf(ch *Channel, pieces int) (k parcel, ok bool) {
 	k.grams = float64(float64(pieces)*(p.Grams+p.Packing.CardGrams+p.Packing.BagGrams)) + p.Packing.EnvelopeGrams + ch.OthersGrams
 	k.mm = p.MM + p.Packing.EnvelopeMM
 	k.class = -1
@@ -34,7 +34,7 @@ func (p *Plan) parcelOf(ch *Channel, pieces int) (k parcel, ok bool) {
 
 // postage is what posting some pieces costs, as many to a parcel as a sale
 // has. The last parcel may hold fewer.
-func (p *Plan) postage(ch *Channel, pieces int) decimal.Decimal {
+func (p *Selling) postage(ch *Channel, pieces int) decimal.Decimal {
 	per := ch.perSale()
 	sum := decimal.Zero
 	if full := pieces / per; full > 0 {
@@ -47,7 +47,7 @@ func (p *Plan) postage(ch *Channel, pieces int) decimal.Decimal {
 }
 
 // parcelPrice is the price of a parcel that was found to have a class.
-func (p *Plan) parcelPrice(ch *Channel, pieces int) decimal.Decimal {
+func (p *Selling) parcelPrice(ch *Channel, pieces int) decimal.Decimal {
 	k, ok := p.parcelOf(ch, pieces)
 	if !ok {
 		return decimal.Zero // a lighter parcel than the one that was checked
@@ -56,7 +56,7 @@ func (p *Plan) parcelPrice(ch *Channel, pieces int) decimal.Decimal {
 }
 
 // posts refuses parcels that no class takes.
-func (p *Plan) posts(f *unit.Faults) {
+func (p *Selling) posts(f *unit.Faults) {
 	for i := range p.Channels {
 		ch := &p.Channels[i]
 		if !ch.Posted {
@@ -71,7 +71,7 @@ func (p *Plan) posts(f *unit.Faults) {
 
 // postNotes says where a thinner parcel would be cheaper: a clutch and a card
 // often leave the cheapest letter (common practice, no published source).
-func (p *Plan) postNotes() []string {
+func (p *Selling) postNotes() []string {
 	notes := []string{}
 	for i := range p.Channels {
 		ch := &p.Channels[i]
