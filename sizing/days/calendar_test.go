@@ -149,11 +149,11 @@ func TestTheCheapestWayThatMakesTheDayIsFound(t *testing.T) {
 func TestWhatCanBePromised(t *testing.T) {
 	s := order()
 	s.Launch = ""
-	p, f := Promised(s, Presale{Closes: "2027-03-28", Payout: 14, Posting: 3, Carriage: 7})
+	p, f := Promised(s, PresaleDays{Closes: "2027-03-28", Payout: 14, Posting: 3, Carriage: 7})
 	require.Empty(t, f)
 	// Paid out Sunday 11 April; making from the 12th to 7 May, carriage to the
 	// 17th, carding to the 20th; slack of 5 and 3 days of posting to 1 June.
-	assert.Equal(t, Promise{
+	assert.Equal(t, PromisedDays{
 		Closes: "2027-03-28", Paid: "2027-04-11", Ready: "2027-05-21", Posted: "2027-06-01", Date: "2027-06-08",
 		Says: "Promise posting by Tue 1 Jun 2027: paid out Sun 11 Apr 2027, ready Fri 21 May 2027 at the earliest, 5 working days kept free.",
 		Rows: p.Rows,
@@ -162,7 +162,7 @@ func TestWhatCanBePromised(t *testing.T) {
 	assert.Equal(t, Date("2027-04-12"), p.Rows[0].First)
 	assert.Equal(t, Date("2027-05-07"), p.Rows[0].Last)
 	s.Steps = s.Steps[:2]
-	_, f = Promised(s, Presale{Closes: "", Payout: -1})
+	_, f = Promised(s, PresaleDays{Closes: "", Payout: -1})
 	require.Len(t, f, 3)
 	assert.Equal(t, "presale.closes", f[0].Field)
 	assert.Equal(t, "The days until the money is paid out is -1; it cannot be below 0.", f[1].What)

@@ -1,3 +1,5 @@
+//go:build !pin
+
 package days
 
 import (
@@ -37,13 +39,6 @@ import (
 	"github.com/rickar/cal/v2/us"
 	"github.com/rickar/cal/v2/za"
 )
-
-// Country is a country, or a part of one, whose public holidays are known.
-type Country struct {
-	Code string `json:"code"` // ISO 3166: "GB", "DE-BY"
-	Name string `json:"name"`
-	Note string `json:"note"` // what the list is known to lack or to have too much; mostly empty
-}
 
 // known is a country with its holidays; the library keeps them.
 type known struct {

@@ -1,3 +1,5 @@
+//go:build !pin
+
 package days
 
 import (
@@ -9,12 +11,6 @@ import (
 
 // The library makes its days at midnight of a place; in UTC no day is short.
 func init() { cal.DefaultLoc = time.UTC }
-
-// Holiday is a day on which a country does not work.
-type Holiday struct {
-	Date Date   `json:"date"`
-	Name string `json:"name"` // in a language of the country
-}
 
 // Holidays returns the public holidays of a year, in order of their days, each
 // on the day it is kept: a Monday for a Sunday where the law says so. ok is
@@ -39,12 +35,6 @@ func find(code string) *known {
 		}
 	}
 	return nil
-}
-
-// feast is a holiday of one year.
-type feast struct {
-	day  Day
-	name string
 }
 
 // in finds the holidays of a year. One may be kept in the year before its own,

@@ -6,8 +6,8 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Presale is the days of a pre-sale: the die is cut when its money is there.
-type Presale struct {
+// PresaleDays is the days of a pre-sale: the die is cut when its money is there.
+type PresaleDays struct {
 	Closes Date `json:"closes"` // last day on which an order is taken
 	// Payout is the days of the calendar until the money arrives.
 	Payout int `json:"payout"`
@@ -17,8 +17,8 @@ type Presale struct {
 	Carriage int `json:"carriage"`
 }
 
-// Promise is the day that can honestly be named to those who pay ahead.
-type Promise struct {
+// PromisedDays is the day that can honestly be named to those who pay ahead.
+type PromisedDays struct {
 	Closes Date `json:"closes"`
 	Paid   Date `json:"paid"`  // the money is there
 	Ready  Date `json:"ready"` // counted and carded: packing begins
@@ -33,7 +33,7 @@ type Promise struct {
 
 // Promised works out what can be promised: making begins once the pre-sale is
 // paid out, drawing and proofs being over by then. Listing is no step of it.
-func Promised(s Schedule, pre Presale) (*Promise, unit.Faults) {
+func Promised(s Schedule, pre PresaleDays) (*PromisedDays, unit.Faults) {
 	p, f := s.ready()
 	closes, _ := read(&f, "presale.closes", "The end of the pre-sale", pre.Closes)
 	f.Whole("presale.payout", "The days until the money is paid out", pre.Payout, 0, mostDays)
@@ -54,7 +54,7 @@ func Promised(s Schedule, pre Presale) (*Promise, unit.Faults) {
 		neverWorks(&f)
 		return nil, f
 	}
-	out := &Promise{Closes: closes.Date(), Paid: paid.Date(), Ready: after.Date(), Posted: posted.Date(), Date: (posted + Day(pre.Carriage)).Date(), Rows: []StepRow{}}
+	out := &PromisedDays{Closes: closes.Date(), Paid: paid.Date(), Ready: after.Date(), Posted: posted.Date(), Date: (posted + Day(pre.Carriage)).Date(), Rows: []StepRow{}}
 	for i := range p.Steps {
 		if r := p.row(i, ahead[i]); r.First != "" {
 			out.Rows = append(out.Rows, r)

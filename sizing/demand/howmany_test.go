@@ -290,6 +290,12 @@ func TestTies(t *testing.T) {
 		few, _ := Ask(q)
 		assert.Equal(t, a, few, "%v", breaks)
 	}
+	q.Bill, q.Stake.Leftover = tiers("5", 1, 0, "0"), decimal.Zero // as much for one as for all
+	for _, breaks := range [][]int{nil, {}, {1}, {30}} {
+		q.Breaks = breaks
+		a, _ = Ask(q)
+		assert.Equal(t, 20, a.Best.Quantity, "%v", breaks)
+	}
 }
 
 // With the breaks known, few bills are asked for, and the same order is found

@@ -345,3 +345,11 @@ func TestSecondsDoNotPayForTheTable(t *testing.T) {
 	assert.NotContains(t, lines(a.Rows[4]), "once")
 	assert.Equal(t, "-60", lines(a.Total)["once"])
 }
+
+func TestTheUsualWayOfSellingIsSound(t *testing.T) {
+	p := Usual()
+	p.Bill = money("339")
+	a := reckon(t, p)
+	assert.True(t, a.Total.Left.IsPositive(), a.Says)
+	assert.Len(t, a.Rows, 9, "seven channels, seconds, and what is kept")
+}

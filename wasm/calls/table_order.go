@@ -12,5 +12,12 @@ func init() {
 		"newlist":        answering(newList),
 		"pricefile":      answering(readPriceFile),
 		"pricefilewrite": answering(writePriceFile),
+		"left":           answering(leftAfter),
+		"demand":         answering(howMany),
+		"presale":        answering(presale),
+		"orderusual":     answering(orderUsual),
+		"days":           answering(calendar),
+		"promise":        answering(promise),
+		"ics":            answering(calendarFile),
 	})
 }

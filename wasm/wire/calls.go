@@ -57,4 +57,11 @@ var OrderCalls = []Call{
 	{"newlist", NewListAsk{}, NewList{}},
 	{"pricefile", PriceFileAsk{}, PriceFileRead{}},
 	{"pricefilewrite", PriceFileWriteAsk{}, PriceFileWritten{}},
+	{"left", LeftAsk{}, Left{}},
+	{"demand", DemandAsk{}, Demand{}},
+	{"presale", PresaleAsk{}, Presale{}},
+	{"orderusual", OrderUsualAsk{}, OrderUsual{}},
+	{"days", DaysAsk{}, Days{}},
+	{"promise", PromiseAsk{}, Promise{}},
+	{"ics", CalendarFileAsk{}, CalendarFile{}},
 }

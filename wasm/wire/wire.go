@@ -276,7 +276,7 @@ type Check struct {
 	// or area fails as drawn; 0 when none up to 120 mm does.
 	HoldsFrom unit.MM `json:"holdsFrom"`
 	// GrowTo is HoldsFrom when the design is smaller than that; else its mm are 0.
-	GrowTo unit.Length     `json:"growTo"`
+	GrowTo unit.Length `json:"growTo"`
 	// ShrinkTo is the largest size that holds when the design is larger than that;
 	// else its mm are 0.
 	ShrinkTo unit.Length     `json:"shrinkTo"`

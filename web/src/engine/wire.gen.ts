@@ -2491,6 +2491,603 @@ export interface PriceFileWritten {
   fileName: string;
 }
 
+/** SalesTax is a tax on sales. */
+export interface SalesTax {
+  percent: string;
+  /** prices hold it; otherwise it is put on top and passed on */
+  included: boolean;
+  /** it falls on what buyers pay for posting too */
+  onPosting: boolean;
+}
+
+/** PostClass is one class of post: what it takes, and its price a parcel. */
+export interface PostClass {
+  name: string;
+  /** at most */
+  grams: number;
+  /** thick at most */
+  mm: number;
+  price: string;
+}
+
+/** Wrapping is what lies round a piece: an envelope a parcel, a backing card and a bag a piece. */
+export interface Wrapping {
+  envelope: string;
+  card: string;
+  bag: string;
+  envelopeGrams: number;
+  cardGrams: number;
+  bagGrams: number;
+  /** both sides together, card and bag included */
+  envelopeMM: number;
+}
+
+/** ChannelKind is the way in which pieces reach people. */
+export type ChannelKind = "online" | "fair" | "wholesale" | "consignment" | "set" | "gift" | "cause";
+
+/** GivenOf says of what a share is passed on. */
+export type GivenOf = "price" | "left";
+
+/** Channel is one way in which pieces reach people. Shares and rates are in percent, amounts in the plan's currency. */
+export interface Channel {
+  kind: ChannelKind;
+  name: string;
+  /** of the pieces without flaw */
+  share: string;
+  /** Price is what a buyer pays for a piece, for a set the whole of it; 0 is the plan's. A gift has none. */
+  price: string;
+  /** Pieces is how many of this order go into one sale, one parcel, one set; 0 is 1. */
+  pieces: number;
+  /** Cut is the share of the price that a shop keeps: wholesale, consignment. */
+  cut: string;
+  /** FeePercent is of all that a buyer pays, posting and tax included; FeeFixed is for each sale. */
+  feePercent: string;
+  feeFixed: string;
+  /** Once is paid however little sells: a table, the way there, a card reader. */
+  once: string;
+  /** Posted says that each sale goes by post; PostPaid is what the buyer pays for that. */
+  posted: boolean;
+  postPaid: string;
+  /** Others is what the rest of a set costs, and OthersGrams weighs. */
+  others: string;
+  othersGrams: number;
+  /** Given is the share passed on to a cause. */
+  given: string;
+  givenOf: GivenOf;
+  /** the plan's tax on sales applies */
+  taxed: boolean;
+}
+
+/** Selling is an order and how its pieces are to reach people. */
+export interface Selling {
+  currency: string;
+  minorDigits: number;
+  /** as delivered */
+  pieces: number;
+  /** of the maker, landed */
+  bill: string;
+  /** of a piece, where a channel has none of its own */
+  price: string;
+  /** SecondsShare is the percent of pieces with a small flaw. They sell by the channel with the number SecondsBy, SecondsOff percent cheaper; with a number below 0 they are kept. */
+  secondsShare: string;
+  secondsOff: string;
+  secondsBy: number;
+  tax: SalesTax;
+  /** Grams and MM are of one piece with its fastening, not packed. */
+  grams: number;
+  mm: number;
+  classes: PostClass[];
+  packing: Wrapping;
+  channels: Channel[];
+}
+
+/** PricedOrder is an order and the price list that prices it: all that the calls of the order need to know of pins. */
+export interface PricedOrder {
+  list: PriceList;
+  order: Wanted;
+}
+
+/** LeftAsk asks what is left of an order after costs. */
+export interface LeftAsk {
+  plan: Selling;
+  /** Priced, where it is given, fills in currency, pieces and bill of the plan. */
+  priced?: PricedOrder;
+}
+
+/** Fault is a sentence about one field that cannot be used as it stands: what is wrong, and what would do. */
+export interface Fault {
+  /** its place in the request, such as "channels[1].share" */
+  field: string;
+  what: string;
+}
+
+/** Money is one line: what comes in, above 0, or goes out, below. It is rounded once, half away from zero, to minor units. */
+export interface Money {
+  key: string;
+  what: string;
+  amount: string;
+  says: string;
+}
+
+/** ChannelRow is what one channel comes to. */
+export interface ChannelRow {
+  name: string;
+  /** empty for pieces that are kept */
+  kind: ChannelKind;
+  flawed: boolean;
+  /** pieces */
+  count: number;
+  /** parcels, sets, hands */
+  sales: number;
+  /** of post, for a full parcel; empty when not posted */
+  class: string;
+  lines: Money[];
+  /** the sum of the lines */
+  left: string;
+  /** PerPiece is Left by Count to one place more than the currency ("about"). */
+  perPiece: string;
+  leftSays: string;
+  eachSays: string;
+}
+
+/** LeftWhen is what is left when some number of pieces is sold or given. */
+export interface LeftWhen {
+  pieces: number;
+  left: string;
+}
+
+/** LeftAfter is what is left of an order. */
+export interface LeftAfter {
+  rows: ChannelRow[];
+  /** lines summed by their key */
+  total: ChannelRow;
+  /** pieces that find their people */
+  out: number;
+  says: string;
+  /** Covers is the number of pieces from which on nothing is lost any more, when they go to the channels in their shares; below 0 when not even all do. */
+  covers: number;
+  coversSays: string;
+  /** for a chart, rising */
+  points: LeftWhen[];
+  /** Each and Second are what a piece, and one with a flaw, leaves before the maker's bill and before what is paid once; Once is the latter. They are what the question of how many to order starts from. */
+  each: string;
+  second: string;
+  once: string;
+  notes: string[];
+}
+
+/** Left is what is left, or what is wrong with the plan; Plan has its fields filled in. */
+export interface Left {
+  faults: Fault[];
+  plan: Selling;
+  left?: LeftAfter;
+}
+
+/** BillStep is one step of a bill as a person types it: from so many pieces on, Each for every piece and Once in all, the die and the carriage among it. */
+export interface BillStep {
+  from: number;
+  each: string;
+  once: string;
+}
+
+/** BillOf is a bill by the number of pieces: steps as typed, or, without any, what a price list says of one item of an order in every quantity. */
+export interface BillOf {
+  steps: BillStep[];
+  priced?: PricedOrder;
+  /** Items says which of the order's items: one for each version that is asked for apart, otherwise the first counts. Empty is all in their order. */
+  items: number[];
+}
+
+/** GuessKind says how a person guesses at demand. */
+export type GuessKind = "three" | "orders";
+
+/** DemandPrior is what was thought before the first order came: as if so many orders had come in so many days. It is the shape and the rate of a gamma distribution of the orders a day. */
+export interface DemandPrior {
+  /** above 0 */
+  orders: number;
+  /** above 0 */
+  days: number;
+}
+
+/** Guess is what a person thinks of demand. */
+export interface Guess {
+  kind: GuessKind;
+  /** Low, Likely and High are for ByThree; all numbers from Low to High can happen. */
+  low: number;
+  likely: number;
+  high: number;
+  /** Orders have come in DaysGone days, DaysLeft are left: for ByOrders. */
+  orders: number;
+  daysGone: number;
+  daysLeft: number;
+  prior: DemandPrior;
+}
+
+/** VersionGuess is what is thought of the demand for one version. */
+export interface VersionGuess {
+  name: string;
+  guess: Guess;
+}
+
+/** Stake is what a piece brings. Money in exact decimals, of one currency. */
+export interface Stake {
+  currency: string;
+  minorDigits: number;
+  /** Each is what a good piece leaves when it is sold, before the maker's bill: price less fees, posting and packing. */
+  each: string;
+  /** Second is the same for a piece with a small flaw, of which there are SecondsShare percent; all of them find a buyer. */
+  second: string;
+  secondsShare: string;
+  /** Leftover is what a good piece brings that found no buyer, such as by a later clearance; often 0. */
+  leftover: string;
+  /** Missed is what a buyer who finds none costs in good will; it counts for what is best, not for what is lost in money. */
+  missed: string;
+  /** Free is the number of good pieces that are given away in any case. */
+  free: number;
+}
+
+/** DemandAsk asks how many pieces to order. */
+export interface DemandAsk {
+  bill: BillOf;
+  versions: VersionGuess[];
+  /** Stake's currency is taken from the price list where that is used. */
+  stake: Stake;
+  /** largest order to look at; 0 is the usual */
+  most: number;
+  /** further orders to tell of; price breaks are told of in any case */
+  look: number[];
+  /** Apart asks for each version as if it were ordered for itself, sharing the die of the first: for a list whose breaks go by version. Otherwise the versions count together. */
+  apart: boolean;
+}
+
+/** VersionOutcome is what an order holds of one version. */
+export interface VersionOutcome {
+  name: string;
+  /** to order, flaws included */
+  quantity: number;
+  /** of these to sell */
+  good: number;
+  /** on average */
+  sold: number;
+  /** SellOut is the chance that all sell, TenthLeft that more than a tenth of those to sell is left. */
+  sellOut: number;
+  tenthLeft: number;
+}
+
+/** OrderOutcome is what an order of some size comes to. Chances run from 0 to 1. */
+export interface OrderOutcome {
+  quantity: number;
+  bill: string;
+  /** Left is what is left on average when all is paid, Worth the same less the good will of buyers who found none: the best order has the highest Worth. */
+  left: string;
+  worth: string;
+  good: number;
+  sold: number;
+  leftover: number;
+  missed: number;
+  sellOut: number;
+  tenthLeft: number;
+  lose: number;
+  /** least number sold that loses nothing; below 0 when not even all */
+  covering: number;
+  leftSays: string;
+  versions: VersionOutcome[];
+}
+
+/** LeftAt is one point of a chart. */
+export interface LeftAt {
+  quantity: number;
+  left: string;
+}
+
+/** HowMany is the answer. */
+export interface HowMany {
+  best: OrderOutcome;
+  /** Rows are the orders asked for that can be placed, by their size. */
+  rows: OrderOutcome[];
+  /** for a chart, by the number ordered */
+  points: LeftAt[];
+  /** wanted on average */
+  mean: number;
+  /** wanted with a chance of 8 in 10, for one version */
+  likely: [number, number];
+  /** what the distributions are called, one for each version */
+  names: string[];
+  says: string;
+  notes: string[];
+}
+
+/** Demand is the answer: one for all versions together, or one for each; or what is wrong with the question. */
+export interface Demand {
+  faults: Fault[];
+  answers: HowMany[];
+}
+
+/** GoalAsk is a further design of a pre-sale: its first run and its bill. */
+export interface GoalAsk {
+  name: string;
+  quantity: number;
+  bill: BillOf;
+}
+
+/** PresaleAsk asks how many paid pre-orders cover the bill. */
+export interface PresaleAsk {
+  name: string;
+  bill: BillOf;
+  stake: Stake;
+  goals: GoalAsk[];
+  /** 0 is the usual */
+  most: number;
+  guess?: Guess;
+}
+
+/** GoalRow is one goal of a pre-sale, the first being the design itself. */
+export interface GoalRow {
+  name: string;
+  /** Paid is the least number of paid pre-orders that covers the bill, and Always the number from which on it is always covered: just under a price break a bill can be dearer. Both are below 0 when there is none. */
+  paid: number;
+  always: number;
+  /** Order is how many pieces are then ordered, Bill what all designs so far cost, and Over what is left of the money. */
+  order: number;
+  bill: string;
+  over: string;
+  /** of Paid or more; below 0 when nothing is guessed */
+  chance: number;
+  says: string;
+}
+
+/** Goals is the answer to a pre-sale. */
+export interface Goals {
+  rows: GoalRow[];
+  says: string;
+}
+
+/** Presale is the answer, or what is wrong with the question. */
+export interface Presale {
+  faults: Fault[];
+  goals?: Goals;
+}
+
+/** OrderUsualAsk asks for what an order's days and sales start from, for the years from one to another. */
+export interface OrderUsualAsk {
+  from: number;
+  to: number;
+  /** whose holidays to list */
+  countries: string[];
+}
+
+/** Country is a country, or a part of one, whose public holidays are known. */
+export interface Country {
+  /** ISO 3166: "GB", "DE-BY" */
+  code: string;
+  name: string;
+  /** what the list is known to lack or to have too much; mostly empty */
+  note: string;
+}
+
+/** Date is a day as it travels: "2027-02-06" (ISO 8601), or empty for none. */
+export type Date = string;
+
+/** Holiday is a day on which a country does not work. */
+export interface Holiday {
+  date: Date;
+  /** in a language of the country */
+  name: string;
+}
+
+/** HolidaysOf is the public holidays of one country over the years asked for. */
+export interface HolidaysOf {
+  code: string;
+  known: boolean;
+  holidays: Holiday[];
+}
+
+/** DaySpan is a run of days, both ends among them. */
+export interface DaySpan {
+  from: Date;
+  to: Date;
+  name: string;
+}
+
+/** Closures is when a maker is likely to be closed: a start for ranges that the person corrects. */
+export interface Closures {
+  spans: DaySpan[];
+  /** Unknown holds a sentence for each year whose new year's day the table does not have. */
+  unknown: string[];
+}
+
+/** Whose says whose days a step is counted in. */
+export type Whose = "here" | "maker" | "every";
+
+/** OrderStep is one step of an order; the next begins on the day after it ends. */
+export interface OrderStep {
+  key: string;
+  name: string;
+  days: number;
+  /** rounds, for proofs; 0 is once */
+  times: number;
+  by: Whose;
+}
+
+/** OrderUsual is what an order's days and sales start from. */
+export interface OrderUsual {
+  /** all whose holidays are known */
+  countries: Country[];
+  holidays: HolidaysOf[];
+  /** of a maker */
+  closures: Closures;
+  steps: OrderStep[];
+  slack: number;
+  weekend: number[];
+  prior: DemandPrior;
+  /** invented figures */
+  selling: Selling;
+}
+
+/** Workdays says on which days somebody works. */
+export interface Workdays {
+  /** Country is the code of a country whose public holidays are kept; empty for none. */
+  country: string;
+  /** Weekend lists the days of the week without work, 1 for Monday to 7. */
+  weekend: number[];
+  /** own days off, and closures */
+  off: DaySpan[];
+  /** days worked though they would be free */
+  worked: Date[];
+}
+
+/** DeliveryWay is one delivery choice of a maker. Its days take the place of those of making and carriage; 0 leaves them. */
+export interface DeliveryWay {
+  name: string;
+  making: number;
+  carriage: number;
+  /** what the whole order costs with it */
+  total: string;
+}
+
+/** Schedule is an order's calendar as a person sets it. With a launch day the steps are counted back from it; they are counted forward in any case, from the start or from today, whichever is later. */
+export interface Schedule {
+  today: Date;
+  /** empty when open */
+  launch: Date;
+  /** empty for today */
+  start: Date;
+  here: Workdays;
+  maker: Workdays;
+  steps: OrderStep[];
+  /** Slack is the working days here that are kept free before the launch. */
+  slack: number;
+  /** Doing is the key of the step in hand, those before it being done, and Done how many of its days are over. Empty is the first step. */
+  doing: string;
+  done: number;
+  /** Ways are the delivery choices there are, and Way the one in use; below 0 for none. */
+  ways: DeliveryWay[];
+  way: number;
+  /** Currency and MinorDigits are for what a delivery choice saves. */
+  currency: string;
+  minorDigits: number;
+  /** LunarYear says that the maker closes round the lunar new year, so that a year without known day is spoken of. */
+  lunarYear: boolean;
+}
+
+/** DaysAsk asks for the calendar of an order. */
+export interface DaysAsk {
+  schedule: Schedule;
+  /** Priced, where it is given, fills in the ways of delivery with their days and totals from the price list, and the one in use from the order. */
+  priced?: PricedOrder;
+}
+
+/** StepRow is one step in the calendar. Days are empty for a step that takes none or is over. */
+export interface StepRow {
+  key: string;
+  name: string;
+  /** in all, rounds counted */
+  days: number;
+  by: Whose;
+  /** First and Last are the days as they would fall from today or the start. */
+  first: Date;
+  last: Date;
+  /** LatestFirst and LatestLast are the latest that still make the launch day with the slack kept. */
+  latestFirst: Date;
+  latestLast: Date;
+  /** Spare is the working days between Last and LatestLast, below 0 when late. */
+  spare: number;
+  /** Over names what stands still between First and Last: holidays, closures. */
+  over: string[];
+  says: string;
+}
+
+/** WayRow is what one delivery choice comes to. */
+export interface WayRow {
+  name: string;
+  /** the first day with nothing left to do */
+  ready: Date;
+  /** Makes says that the launch day is made, and Keeps that the slack is kept too; both are false without a launch day. */
+  makes: boolean;
+  keeps: boolean;
+  /** Saves is against the way in use, or the first; below 0 when it costs more. */
+  saves: string;
+  says: string;
+}
+
+/** Calendar is the answer to a schedule. */
+export interface Calendar {
+  rows: StepRow[];
+  slack: StepRow;
+  /** the first day with nothing left to do */
+  ready: Date;
+  /** Makes says that the launch day is made, and Keeps with the slack kept. */
+  makes: boolean;
+  keeps: boolean;
+  /** Position is where today stands, in a sentence. */
+  position: string;
+  ways: WayRow[];
+  /** Best is the cheapest way that makes the launch day; below 0 for none. */
+  best: number;
+  bestSays: string;
+  notes: string[];
+}
+
+/** Days is the calendar, or what is wrong with the schedule; Schedule has its fields filled in. */
+export interface Days {
+  faults: Fault[];
+  schedule: Schedule;
+  calendar?: Calendar;
+}
+
+/** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */
+export interface PresaleDays {
+  /** last day on which an order is taken */
+  closes: Date;
+  /** Payout is the days of the calendar until the money arrives. */
+  payout: number;
+  /** Posting is the working days here that it takes to pack and post all orders, and Carriage the days of the calendar until the last one arrives. */
+  posting: number;
+  carriage: number;
+}
+
+/** PromiseAsk asks what day can be promised to those who pay ahead. */
+export interface PromiseAsk {
+  schedule: Schedule;
+  presale: PresaleDays;
+}
+
+/** PromisedDays is the day that can honestly be named to those who pay ahead. */
+export interface PromisedDays {
+  closes: Date;
+  /** the money is there */
+  paid: Date;
+  /** counted and carded: packing begins */
+  ready: Date;
+  posted: Date;
+  /** Date is when the last buyer has the pin, the slack of the schedule included: posting is promised by Posted, arrival by Date. */
+  date: Date;
+  says: string;
+  /** Rows are the steps that follow the money. */
+  rows: StepRow[];
+}
+
+/** Promise is that day, or what is wrong with the question. */
+export interface Promise {
+  faults: Fault[];
+  promise?: PromisedDays;
+}
+
+/** CalendarFileAsk asks for the calendar as an iCalendar file. */
+export interface CalendarFileAsk {
+  /** of the order */
+  name: string;
+  schedule: Schedule;
+}
+
+/** CalendarFile comes with the file's bytes, or says what is wrong. */
+export interface CalendarFile {
+  faults: Fault[];
+  fileName: string;
+  /** text/calendar */
+  type: string;
+}
+
 /** FailureKind says why a call gave no answer. */
 export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
 
@@ -2544,7 +3141,14 @@ export interface Calls {
   newlist: { ask: NewListAsk; answer: NewList };
   pricefile: { ask: PriceFileAsk; answer: PriceFileRead };
   pricefilewrite: { ask: PriceFileWriteAsk; answer: PriceFileWritten };
+  left: { ask: LeftAsk; answer: Left };
+  demand: { ask: DemandAsk; answer: Demand };
+  presale: { ask: PresaleAsk; answer: Presale };
+  orderusual: { ask: OrderUsualAsk; answer: OrderUsual };
+  days: { ask: DaysAsk; answer: Days };
+  promise: { ask: PromiseAsk; answer: Promise };
+  ics: { ask: CalendarFileAsk; answer: CalendarFile };
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics'];

@@ -1,0 +1,60 @@
+package wire
+
+import (
+	"badgewright/sizing/demand"
+	"badgewright/sizing/unit"
+)
+
+// BillOf is a bill by the number of pieces: steps as typed, or, without any,
+// what a price list says of one item of an order in every quantity.
+type BillOf struct {
+	Steps  []demand.BillStep `json:"steps"`
+	Priced *PricedOrder      `json:"priced,omitempty"`
+	// Items says which of the order's items: one for each version that is asked
+	// for apart, otherwise the first counts. Empty is all in their order.
+	Items []int `json:"items"`
+}
+
+// DemandAsk asks how many pieces to order.
+type DemandAsk struct {
+	Bill     BillOf                `json:"bill"`
+	Versions []demand.VersionGuess `json:"versions"`
+	// Stake's currency is taken from the price list where that is used.
+	Stake demand.Stake `json:"stake"`
+	Most  int          `json:"most"` // largest order to look at; 0 is the usual
+	Look  []int        `json:"look"` // further orders to tell of; price breaks are told of in any case
+	// Apart asks for each version as if it were ordered for itself, sharing the
+	// die of the first: for a list whose breaks go by version. Otherwise the
+	// versions count together.
+	Apart bool `json:"apart"`
+}
+
+// Demand is the answer: one for all versions together, or one for each; or
+// what is wrong with the question.
+type Demand struct {
+	Faults  []unit.Fault     `json:"faults"`
+	Answers []demand.HowMany `json:"answers"`
+}
+
+// GoalAsk is a further design of a pre-sale: its first run and its bill.
+type GoalAsk struct {
+	Name     string `json:"name"`
+	Quantity int    `json:"quantity"`
+	Bill     BillOf `json:"bill"`
+}
+
+// PresaleAsk asks how many paid pre-orders cover the bill.
+type PresaleAsk struct {
+	Name  string        `json:"name"`
+	Bill  BillOf        `json:"bill"`
+	Stake demand.Stake  `json:"stake"`
+	Goals []GoalAsk     `json:"goals"`
+	Most  int           `json:"most"` // 0 is the usual
+	Guess *demand.Guess `json:"guess,omitempty"`
+}
+
+// Presale is the answer, or what is wrong with the question.
+type Presale struct {
+	Faults []unit.Fault  `json:"faults"`
+	Goals  *demand.Goals `json:"goals,omitempty"`
+}
