@@ -50,7 +50,7 @@ function SizesTable({ sizes, size, onSize }: SizesProps & { sizes: Sizes }) {
       <table class="sizes-table">
         <caption>As drawn, by {BY_WORDS[sizes.by]}</caption>
         <thead>
-          <tr><th scope="col">made so</th><th scope="col">holds from</th><th scope="col">at {mm(size.mm, 1)}</th></tr>
+          <tr><th scope="col">made so</th><th scope="col">sizes that hold</th><th scope="col">at {mm(size.mm, 1)}</th></tr>
         </thead>
         <tbody>
           {sizes.rows.map((r) => {
@@ -58,7 +58,7 @@ function SizesTable({ sizes, size, onSize }: SizesProps & { sizes: Sizes }) {
             return (
               <tr key={r.name} class={r.now ? 'now' : undefined}>
                 <th scope="row">{r.name}{r.now ? <span class="unseen"> (chosen)</span> : null}</th>
-                <td>{first ? <><button type="button" class="link" onClick={() => onSize(first.from.mm)} aria-label={`Make the pin ${first.from.inMM}, the smallest that holds ${r.name}`}>{first.from.inMM}</button>{first.to.mm > 0 ? <> to <button type="button" class="link" onClick={() => onSize(first.to.mm)} aria-label={`Make the pin ${first.to.inMM}, the largest that holds ${r.name}`}>{first.to.inMM}</button></> : null}</> : 'none'}</td>
+                <td>{first ? <>{first.to.mm > 0 ? '' : 'from '}<button type="button" class="link" onClick={() => onSize(first.from.mm)} aria-label={`Make the pin ${first.from.inMM}, the smallest that holds ${r.name}`}>{first.from.inMM}</button>{first.to.mm > 0 ? <> to <button type="button" class="link" onClick={() => onSize(first.to.mm)} aria-label={`Make the pin ${first.to.inMM}, the largest that holds ${r.name}`}>{first.to.inMM}</button></> : null}</> : 'none'}</td>
                 <td class="fails-at">{failsWords(sizes, r, size.mm)}</td>
               </tr>
             );

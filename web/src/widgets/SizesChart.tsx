@@ -1,6 +1,7 @@
 // The sizes that hold, one lane for each making: what fails falls as the pin
 // grows, and where nothing fails a bar runs on.
 import type { SizesFor, Sizes } from '../engine/wire.gen';
+import { rangeWords } from '../words/sizes';
 
 const W = 420;
 const PAD = { l: 8, r: 8, t: 26, b: 26 };
@@ -86,8 +87,7 @@ function Lane({ row, from, to, x, base, thought }: LaneProps) {
         return (
           <g key={r.from.mm}>
             <line class="holds" x1={x(a)} x2={x(b)} y1={base} y2={base} />
-            {r.to.mm > 0 && b === r.to.mm ? <text class="lane-to" x={Math.min(W - 30, Math.max(b, a + 52))} y={base - 8}>{r.to.inMM}</text> : null}
-            {a === r.from.mm ? <text class="lane-from" x={x(a)} y={base - 8}>{r.from.inMM}</text> : null}
+            {a === r.from.mm ? <text class="lane-from" x={x(a)} y={base - 8}>{rangeWords(r)}</text> : null}
           </g>
         );
       })}

@@ -30,7 +30,7 @@ async function openSizes() {
 
 /** Rows of the table: what is made, its smallest size in mm, and what fails now. */
 const rows = () => d.evaluate(() => [...document.querySelectorAll('#sizes tbody tr')].map((r) => ({
-  name: r.cells[0].textContent, from: parseFloat(r.cells[1].textContent), now: r.cells[2].textContent, chosen: r.classList.contains('now'),
+  name: r.cells[0].textContent, from: parseFloat(r.cells[1].querySelector('button')?.textContent), now: r.cells[2].textContent, chosen: r.classList.contains('now'),
 })));
 
 const think = (mm) => d.evaluate((v) => {
