@@ -71,11 +71,13 @@ function Handle({ eye, hanging, all, check, map, home }: Omit<Props, 'parts' | '
   const at = map.toSheet(e.x, e.y);
   const name = eyeName(eye, all);
   const raster = check.flats;
-  const m = movingEye.value;
-  const last = m && !m.done && m.eye.join === eye.join && m.eye.end === eye.end ? m.joins[eye.join]?.[eye.end].at : undefined;
+  const sent = () => {
+    const m = movingEye.value;
+    const last = m && !m.done && m.eye.join === eye.join && m.eye.end === eye.end ? m.joins[eye.join]?.[eye.end].at : undefined;
+    return last && map.toSheet(last[0] * raster.w, last[1] * raster.h);
+  };
   const grip = useGrip({
-    at, home, steps: stepsOf(check, map),
-    sent: last && map.toSheet(last[0] * raster.w, last[1] * raster.h),
+    at, sent, home, steps: stepsOf(check, map),
     onMove: (to: Point) => {
       const w = map.toWork(to.x, to.y);
       moveEye(eye, [w.x / raster.w, w.y / raster.h]);

@@ -5,13 +5,14 @@ import type { Box, Point } from './place';
 import { moved, type Steps } from './useMark';
 
 interface Grip {
-  /** Where it is, and where it was last sent, px of the sheet. */
+  /** Where it is seen, px of the sheet. */
   at: Point;
-  sent: Point | undefined;
+  /** Where it was last sent, while it moves: keys may come faster than it is seen to. */
+  sent: () => Point | undefined;
   steps: Steps;
   /** What it does not leave. */
   home: Box;
-  onMove: (to: Point) => void;
+  onMove: (to: Point, byKey: boolean) => void;
   onDrop: () => void;
   onLeave: () => void;
 }
@@ -35,7 +36,7 @@ export function useGrip({ at, sent, steps, home, onMove, onDrop, onLeave }: Grip
       if (!g) return;
       if (!g.far && Math.hypot(e.clientX - g.x, e.clientY - g.y) < TREMBLE) return;
       g.far = true;
-      onMove(within({ x: e.clientX - g.dx, y: e.clientY - g.dy }));
+      onMove(within({ x: e.clientX - g.dx, y: e.clientY - g.dy }), false);
     },
     onPointerUp: () => {
       const far = grip.current?.far;
@@ -44,16 +45,16 @@ export function useGrip({ at, sent, steps, home, onMove, onDrop, onLeave }: Grip
     },
     onPointerCancel: () => { grip.current = undefined; onLeave(); },
     onKeyDown: (e: KeyboardEvent) => {
-      if (e.key === 'Escape' && sent) {
+      if (e.key === 'Escape' && sent()) {
         grip.current = undefined;
         onLeave();
         return;
       }
       // From where it was last sent, not from where the engine last saw it.
-      const to = e.ctrlKey || e.metaKey || e.altKey ? undefined : moved(sent ?? at, e.key, e.shiftKey, steps, home);
+      const to = e.ctrlKey || e.metaKey || e.altKey ? undefined : moved(sent() ?? at, e.key, e.shiftKey, steps, home);
       if (!to) return;
       e.preventDefault();
-      onMove(to);
+      onMove(to, true);
     },
     onKeyUp: (e: KeyboardEvent) => { if (e.key.startsWith('Arrow')) onDrop(); },
     onBlur: () => { if (!grip.current) onDrop(); },
