@@ -33,7 +33,7 @@ export function rowSays(r: ReadingAt): string {
 
 /** From which size all of it is. */
 export function allFrom(r: ReadingAt): string {
-  return r.readFrom.mm > 0 ? `all of it from ${r.readFrom.inMM}` : 'all of it at no size';
+  return r.readFrom.mm > 0 ? `All of it from ${r.readFrom.inMM}` : 'All of it at no size.';
 }
 
 /** What a detail is. */
