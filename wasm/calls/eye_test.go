@@ -3,6 +3,7 @@ package calls
 import (
 	"encoding/json"
 	"errors"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -107,6 +108,30 @@ func TestTheLookOnCloth(t *testing.T) {
 	require.NoError(t, err)
 	_, err = s.Do("look", text, Job{Progress: func(float64, string) error { return stopped }})
 	assert.ErrorIs(t, err, stopped)
+}
+
+// A look is drawn at a part of the pixels asked for and lies where the pin does:
+// it is all but what the eye leaves of the pin in full.
+func TestALookLiesWhereThePinDoes(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 300, 5)
+	a := wire.LookAsk{Picked: p, LongSide: 1100, Cloth: colour.RGB8{R: 214, G: 203, B: 180}, Viewing: onLapel, Plain: true}
+	frame, plain := ask[wire.Picture](t, s, "look", a, nil)
+	a.Plain = false
+	_, seen := ask[wire.Picture](t, s, "look", a, nil)
+	check, _ := ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	pic := eye.Picture{W: frame.W, H: frame.H, Pix: make([]uint32, frame.W*frame.H)}
+	for i := range pic.Pix {
+		pic.Pix[i] = uint32(plain[4*i]) | uint32(plain[4*i+1])<<8 | uint32(plain[4*i+2])<<16 | 255<<24
+	}
+	want, err := eye.Seen(pic, check.Scale.MM(1/frame.Scale), onLapel, a.Cloth, pic.Itself(), nil)
+	require.NoError(t, err)
+	mean := 0.0
+	for i, p := range want.Pix {
+		mean += math.Abs(float64(p>>8&255)-float64(seen[4*i+1])) / float64(len(want.Pix))
+	}
+	assert.Less(t, mean, 2.5, "levels")
+	t.Logf("%.2f levels apart on average", mean)
 }
 
 // One look must not depend on what was drawn before it.
