@@ -165,7 +165,7 @@ func TestWhatCanBePromised(t *testing.T) {
 	_, f = Promised(s, PresaleDays{Closes: "", Payout: -1})
 	require.Len(t, f, 3)
 	assert.Equal(t, "presale.closes", f[0].Field)
-	assert.Equal(t, "The days until the money is paid out is -1; it cannot be below 0.", f[1].What)
+	assert.Equal(t, "The number of days until the money is paid out is -1; it cannot be below 0.", f[1].What)
 }
 
 func TestBadSchedulesAreRefusedFieldByField(t *testing.T) {

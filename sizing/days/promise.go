@@ -36,9 +36,9 @@ type PromisedDays struct {
 func Promised(s Schedule, pre PresaleDays) (*PromisedDays, unit.Faults) {
 	p, f := s.ready()
 	closes, _ := read(&f, "presale.closes", "The end of the pre-sale", pre.Closes)
-	f.Whole("presale.payout", "The days until the money is paid out", pre.Payout, 0, mostDays)
-	f.Whole("presale.posting", "The days of posting", pre.Posting, 0, mostDays)
-	f.Whole("presale.carriage", "The days until the last parcel arrives", pre.Carriage, 0, mostDays)
+	f.Whole("presale.payout", "The number of days until the money is paid out", pre.Payout, 0, mostDays)
+	f.Whole("presale.posting", "The number of days of posting", pre.Posting, 0, mostDays)
+	f.Whole("presale.carriage", "The number of days until the last parcel arrives", pre.Carriage, 0, mostDays)
 	p.fromMaking(&f)
 	if len(f) > 0 {
 		return nil, f

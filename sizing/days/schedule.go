@@ -138,8 +138,8 @@ func (p *plan) steps(f *unit.Faults) {
 	seen := map[string]bool{}
 	for i, s := range p.Steps {
 		at := fmt.Sprintf("steps[%d]", i)
-		f.Whole(at+".days", "The days of "+s.Name, s.Days, 0, mostDays)
-		f.Whole(at+".times", "The rounds of "+s.Name, s.Times, 0, mostTimes)
+		f.Whole(at+".days", "The number of days for "+s.Name, s.Days, 0, mostDays)
+		f.Whole(at+".times", "The number of rounds of "+s.Name, s.Times, 0, mostTimes)
 		if s.By != Here && s.By != Maker && s.By != Every {
 			f.Say(at+".by", "The days of %s are counted here, at the maker's, or every day, not %q.", s.Name, s.By)
 		}
@@ -149,7 +149,7 @@ func (p *plan) steps(f *unit.Faults) {
 		seen[s.Key] = true
 		if s.Key == p.Doing {
 			p.doing = i
-			f.Whole("done", "The days done of "+s.Name, p.Done, 0, mostDays*mostTimes)
+			f.Whole("done", "The number of days done of "+s.Name, p.Done, 0, mostDays*mostTimes)
 		}
 	}
 	if p.Doing != "" && !seen[p.Doing] {
@@ -169,8 +169,8 @@ func (p *plan) ways(f *unit.Faults) {
 	}
 	for i, w := range p.Ways {
 		at := fmt.Sprintf("ways[%d]", i)
-		f.Whole(at+".making", "The days of making by "+w.Name, w.Making, 0, mostDays)
-		f.Whole(at+".carriage", "The days of carriage by "+w.Name, w.Carriage, 0, mostDays)
+		f.Whole(at+".making", "The number of days of making by "+w.Name, w.Making, 0, mostDays)
+		f.Whole(at+".carriage", "The number of days of carriage by "+w.Name, w.Carriage, 0, mostDays)
 		if w.Total.IsNegative() {
 			f.Say(at+".total", "The order costs %s by %s; a price is 0 or more.", w.Total, w.Name)
 		}
