@@ -1,3 +1,5 @@
+//go:build !pin
+
 package wire
 
 import (

@@ -1,0 +1,23 @@
+//go:build !pin
+
+package wire
+
+import "badgewright/sizing/run"
+
+// OrderCalls is every call that needs no drawing and can wait until the first
+// screen is there: the page's second program answers them.
+var OrderCalls = []Call{
+	{"orderquote", OrderQuoteAsk{}, run.Quote{}},
+	{"makers", MakersAsk{}, run.Comparison{}},
+	{"listcheck", ListCheckAsk{}, ListCheck{}},
+	{"newlist", NewListAsk{}, NewList{}},
+	{"pricefile", PriceFileAsk{}, PriceFileRead{}},
+	{"pricefilewrite", PriceFileWriteAsk{}, PriceFileWritten{}},
+	{"left", LeftAsk{}, Left{}},
+	{"demand", DemandAsk{}, Demand{}},
+	{"presale", PresaleAsk{}, Presale{}},
+	{"orderusual", OrderUsualAsk{}, OrderUsual{}},
+	{"days", DaysAsk{}, Days{}},
+	{"promise", PromiseAsk{}, Promise{}},
+	{"ics", CalendarFileAsk{}, CalendarFile{}},
+}
