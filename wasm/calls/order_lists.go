@@ -9,6 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"badgewright/reduce"
+	"badgewright/sizing/deduce"
 	"badgewright/sizing/pricefile"
 	"badgewright/sizing/run"
 	"badgewright/sizing/unit"
@@ -87,6 +88,15 @@ func newList(_ *Session, _ Job, ask wire.NewListAsk) (Reply, error) {
 		l.ID = fmt.Sprintf("list-%d", n)
 	}
 	return Reply{Answer: wire.NewList{List: l.Copy()}}, nil
+}
+
+// fromQuotes proposes a price list from plain quotes.
+func fromQuotes(_ *Session, _ Job, ask wire.FromQuotesAsk) (Reply, error) {
+	got, err := deduce.From(ask.Text, ask.Base)
+	if err != nil {
+		return Reply{}, err
+	}
+	return Reply{Answer: *got}, nil
 }
 
 // orderQuote prices an order by a list that may leave entries open.

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"badgewright/sizing"
+	"badgewright/sizing/deduce"
 	"badgewright/sizing/run"
 	"badgewright/wasm/wire"
 )
@@ -53,7 +54,7 @@ func TestListsAreCheckedAddedAndCompared(t *testing.T) {
 	added, _ := ask[wire.NewList](t, s, "newlist", wire.NewListAsk{Project: project, Name: " Second maker ", Currency: "usd"}, nil)
 	assert.Equal(t, "Second maker", added.List.Name)
 	assert.Equal(t, "USD", added.List.Currency)
-	check, _ := ask[wire.ListCheck](t, s, "listcheck", wire.ListCheckAsk{List: added.List}, nil)
+	check, _ := ask[wire.ListCheck](t, s, "listcheck", wire.ListCheckAsk(added), nil)
 	assert.Equal(t, "pieces.sizes", check.Cells[0].Cell)
 
 	block := "pieces\t30 mm\t40 mm\n50\t$2.00\t$2.20\n100\t$1.50\t$1.70\n"
@@ -83,4 +84,24 @@ func TestListsAreCheckedAddedAndCompared(t *testing.T) {
 	require.Len(t, c.Makers, 2)
 	assert.Equal(t, "EUR\u00a0234.00", c.Makers[1].Now.TotalSays) // 0.9 x (50 + 170 + 40)
 	assert.NotEmpty(t, c.Ranges)
+}
+
+func TestAListIsProposedFromQuotes(t *testing.T) {
+	s := NewSession()
+	base := BlankProject().Order.PriceLists[0]
+	got, _ := ask[deduce.Deduction](t, s, "fromquotes", wire.FromQuotesAsk{Base: base, Text: "150 at 30 mm with 3 colours: 412.50\n150 at 30 mm with 3 colours without die: 345\nfor nothing"}, nil)
+	assert.True(t, got.Agrees)
+	assert.Equal(t, "EUR\u00a067.50", got.Entries[0].Says)
+	assert.Equal(t, base.ID, got.List.ID)
+	assert.False(t, got.List.Invented)
+	require.Len(t, got.Mistakes, 1)
+	assert.Equal(t, 3, got.Mistakes[0].Line)
+	require.NotNil(t, got.Next)
+	check, _ := ask[wire.ListCheck](t, s, "listcheck", wire.ListCheckAsk{List: got.List}, nil)
+	assert.Empty(t, check.Cells)
+	order := run.Wanted{Items: []run.Item{{NewDie: true, Longest: 30, Enamels: 3, Quantity: 150}}}
+	q, _ := ask[run.Quote](t, s, "orderquote", wire.OrderQuoteAsk{List: got.List, Order: order}, nil)
+	assert.Equal(t, "412.5", q.Total.String())
+	require.Len(t, q.Needs, 1)
+	assert.Equal(t, "shipping.flat", q.Needs[0].Cell, "no quote said what shipping costs")
 }

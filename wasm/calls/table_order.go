@@ -19,5 +19,6 @@ func init() {
 		"days":           answering(calendar),
 		"promise":        answering(promise),
 		"ics":            answering(calendarFile),
+		"fromquotes":     answering(fromQuotes),
 	})
 }

@@ -2,7 +2,10 @@
 
 package wire
 
-import "badgewright/sizing/run"
+import (
+	"badgewright/sizing/deduce"
+	"badgewright/sizing/run"
+)
 
 // OrderCalls is every call that needs no drawing and can wait until the first
 // screen is there: the page's second program answers them.
@@ -13,6 +16,7 @@ var OrderCalls = []Call{
 	{"newlist", NewListAsk{}, NewList{}},
 	{"pricefile", PriceFileAsk{}, PriceFileRead{}},
 	{"pricefilewrite", PriceFileWriteAsk{}, PriceFileWritten{}},
+	{"fromquotes", FromQuotesAsk{}, deduce.Deduction{}},
 	{"left", LeftAsk{}, Left{}},
 	{"demand", DemandAsk{}, Demand{}},
 	{"presale", PresaleAsk{}, Presale{}},

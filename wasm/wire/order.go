@@ -73,6 +73,14 @@ type PriceFileWritten struct {
 	FileName string `json:"fileName"`
 }
 
+// FromQuotesAsk proposes a price list from plain quotes, one a line: "150 at 30
+// mm with 3 colours: 412.50".
+type FromQuotesAsk struct {
+	Text string `json:"text"`
+	// Base gives the proposed list its ID, name, currency and decimals.
+	Base run.PriceList `json:"base"`
+}
+
 // NewListAsk asks for a price list of which nothing is known yet.
 type NewListAsk struct {
 	Project  Project `json:"project"`

@@ -28,6 +28,7 @@ const LEVELS = {
   'sizing/left': 3,
   'sizing/fastener': 4,
   'sizing/pricefile': 4,
+  'sizing/deduce': 4,
   'sizing/mend': 4,
   'sizing/apart': 4,
   'sizing/proof': 5,

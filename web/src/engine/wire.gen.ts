@@ -2491,6 +2491,85 @@ export interface PriceFileWritten {
   fileName: string;
 }
 
+/** FromQuotesAsk proposes a price list from plain quotes, one a line: "150 at 30 mm with 3 colours: 412.50". */
+export interface FromQuotesAsk {
+  text: string;
+  /** Base gives the proposed list its ID, name, currency and decimals. */
+  base: PriceList;
+}
+
+/** DeducedStatus is how well an entry is known. */
+export type DeducedStatus = "fixed" | "between" | "unknown";
+
+/** DeducedEntry is one entry of the proposed list. */
+export interface DeducedEntry {
+  /** its place in the list, as in run.CellError */
+  cell: string;
+  what: string;
+  status: DeducedStatus;
+  /** as proposed; empty for none */
+  value: string;
+  /** bounds, where they are known */
+  low: string;
+  high: string;
+  /** "EUR 0.11 a piece", "between EUR 0.00 and EUR 52.50" */
+  says: string;
+}
+
+/** PlainQuote is a quote as a maker gives it: so many pieces, so large, for so much. */
+export interface PlainQuote {
+  /** as typed */
+  text: string;
+  quantity: number;
+  size: MM;
+  /** enamels; 0 when not said, which counts as those in the price */
+  colours: number;
+  posts: number;
+  hard: boolean;
+  /** the total holds the die */
+  die: boolean;
+  /** the total holds the shipping */
+  shipping: boolean;
+  total: string;
+}
+
+/** FurtherQuote is the quote that would settle most. */
+export interface FurtherQuote {
+  /** without its total */
+  quote: PlainQuote;
+  words: string;
+}
+
+/** QuoteResidual is how far the proposed list is from a quote. */
+export interface QuoteResidual {
+  /** the quote as typed */
+  text: string;
+  /** list less quote */
+  off: string;
+  says: string;
+}
+
+/** PlainMistake is a line that cannot be read. */
+export interface PlainMistake {
+  /** from 1 */
+  line: number;
+  text: string;
+  what: string;
+}
+
+/** Deduction is a price list deduced from quotes, and how well it is known. */
+export interface Deduction {
+  list: PriceList;
+  entries: DeducedEntry[];
+  next?: FurtherQuote;
+  /** Residuals are there where there are more quotes than unknowns. */
+  residuals: QuoteResidual[];
+  /** Agrees is false when no list gives these totals; the nearest is proposed. */
+  agrees: boolean;
+  mistakes: PlainMistake[];
+  notes: string[];
+}
+
 /** SalesTax is a tax on sales. */
 export interface SalesTax {
   percent: string;
@@ -3141,6 +3220,7 @@ export interface Calls {
   newlist: { ask: NewListAsk; answer: NewList };
   pricefile: { ask: PriceFileAsk; answer: PriceFileRead };
   pricefilewrite: { ask: PriceFileWriteAsk; answer: PriceFileWritten };
+  fromquotes: { ask: FromQuotesAsk; answer: Deduction };
   left: { ask: LeftAsk; answer: Left };
   demand: { ask: DemandAsk; answer: Demand };
   presale: { ask: PresaleAsk; answer: Presale };
@@ -3151,4 +3231,4 @@ export interface Calls {
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics'];
