@@ -168,7 +168,7 @@ func TestOneQuoteLeavesItOpen(t *testing.T) {
 	require.True(t, ok)
 	assert.Equal(t, "412.5", total.String())
 
-	got, by = deduced(t, "150 at 30 mm with 3 colours: 412.50\n150 at 30 mm with 3 colours without die: 345")
+	_, by = deduced(t, "150 at 30 mm with 3 colours: 412.50\n150 at 30 mm with 3 colours without die: 345")
 	assert.Equal(t, "EUR\u00a067.50", by["die.flat"].Says)
 	assert.Equal(t, "EUR\u00a02.30", by["pieces.breaks[0].unit[0]"].Says)
 }
