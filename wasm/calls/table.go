@@ -32,9 +32,9 @@ type Reply struct {
 type handler func(s *Session, job Job, ask []byte) (Reply, error)
 
 // table is every call of this program, by the name the wire gives it. The
-// page's two programs are built from one source: with the tag pin the calls of
-// the order are left out, with the tag order those of the pin; without a tag all
-// are there.
+// page's two programs are built from one source: with the tag pin the calls that
+// need no drawing are left out, with the tag order those that do; without a tag
+// all are there.
 var table = map[string]handler{}
 
 // enter adds calls to the table.

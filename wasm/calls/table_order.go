@@ -2,10 +2,13 @@
 
 package calls
 
-// The calls of the order need no drawing: what they know of the pin comes with
-// the request. The page fetches their program when the first screen is there.
+// These calls need no drawing: what they know of a pin comes with the request.
+// The page fetches their program with the first of them.
 func init() {
 	enter(map[string]handler{
+		"canvas":         answering(canvasOf),
+		"guide":          answering(guide),
+		"colourlist":     answering(readColourList),
 		"orderquote":     answering(orderQuote),
 		"makers":         answering(makers),
 		"listcheck":      answering(listCheck),

@@ -10,6 +10,9 @@ import (
 // OrderCalls is every call that needs no drawing and can wait until the first
 // screen is there: the page's second program answers them.
 var OrderCalls = []Call{
+	{"canvas", CanvasAsk{}, Canvas{}},
+	{"guide", GuideAsk{}, PNGFile{}},
+	{"colourlist", ColourListAsk{}, ColourListRead{}},
 	{"orderquote", OrderQuoteAsk{}, run.Quote{}},
 	{"makers", MakersAsk{}, run.Comparison{}},
 	{"listcheck", ListCheckAsk{}, ListCheck{}},

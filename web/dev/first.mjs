@@ -35,5 +35,5 @@ const [hello, header, opened, check, buys, picture] = out.trim().split('\n').map
 const first = { hello, header: { ...header, workW: opened.w, workH: opened.h }, opened, check, buys, picture };
 writeFileSync(join(to, 'sheet.json'), JSON.stringify(first));
 // A quarter of the PNG, and no eye sees the difference in the second it is shown.
-await sharp(drawn).webp({ quality: 92, alphaQuality: 100, effort: 6 }).toFile(join(to, 'pin.webp'));
+await sharp(drawn).webp({ quality: 82, alphaQuality: 100, effort: 6 }).toFile(join(to, 'pin.webp'));
 rmSync(drawn);

@@ -999,42 +999,6 @@ export interface Buys {
   included: number;
 }
 
-/** White is the white that CIELAB values hang on. */
-export type White = "" | "D50" | "D65";
-
-/** ColourListAsk comes with the bytes of a maker's colour list. */
-export interface ColourListAsk {
-  /** empty for pasted rows */
-  fileName: string;
-  /** White is that of CIELAB values in a list that does not say; empty leaves it open. */
-  white: White;
-}
-
-/** LineProblem is something wrong with one line of a list. */
-export interface LineProblem {
-  /** from 1, as an editor counts */
-  line: number;
-  /** Column is what the header calls it, or "column 3"; empty for the whole line. */
-  column: string;
-  what: string;
-  do: string;
-  /** Kept is true when the line was taken all the same. */
-  kept: boolean;
-}
-
-/** ColourListRead is what was read of a list. With no entries in it, the list in use should stay. */
-export interface ColourListRead {
-  list: ColourList;
-  problems: LineProblem[];
-  /** problems that are not listed */
-  more: number;
-  notes: string[];
-  /** NeedsWhite is true when the list has to be read again with a White. */
-  needsWhite: boolean;
-  /** how it went, in a sentence */
-  words: string;
-}
-
 /** CodesAsk asks which entries of a list the colours of a picked version are near to. */
 export interface CodesAsk {
   picked: Picked;
@@ -2061,70 +2025,9 @@ export interface MendedFrom {
   size: Length;
 }
 
-/** Plan is a pin that is not drawn yet. */
-export interface Plan {
-  /** of its longer side */
-  size: MM;
-  making: Making;
-  fill: Fill;
-  limits: Limits;
-  /** W and H are the canvas that the artist has, px; 0 takes the one recommended. */
-  w: number;
-  h: number;
-}
-
-/** CanvasAsk asks what a pin that is not drawn yet wants of its drawing. */
-export interface CanvasAsk {
-  plan: Plan;
-}
-
-/** NeedKey names something that a drawing needs. */
-export type NeedKey = "line" | "gap" | "edge" | "area" | "cut-out" | "bridge" | "capitals" | "sunk";
-
-/** Need is one limit of the maker on a canvas. */
-export interface Need {
-  key: NeedKey;
-  /** Px is the least whole number of pixels that keeps to the limit, and Exact the limit itself. */
-  px: number;
-  exact: number;
-  mm: MM;
-  /** What says what it is ("No brush under"), Size what is asked for in pixels ("8 px") and Beside the same in millimetres ("0.2 mm"). */
-  what: string;
-  size: string;
-  beside: string;
-  why: string;
-}
-
-/** Fineness says whether a canvas is fine enough for its limits. */
-export type Fineness = "fine" | "rough" | "coarse";
-
-/** Canvas is the canvas of a plan, the artist's own or the one recommended, and every limit of the maker in its pixels. */
-export interface Canvas {
-  w: number;
-  h: number;
-  /** Recommended is true when the canvas is not the artist's own. */
-  recommended: boolean;
-  /** PerMM and PerInch are its scale, px; Scale says it. */
-  perMM: number;
-  perInch: number;
-  scale: string;
-  /** Size is the pin's longer side, and Box its box on the canvas, width by height. */
-  size: Length;
-  box: string;
-  /** Safe is how far from the pin's outside detail should keep. */
-  safe: string;
-  needs: Need[];
-  /** Fineness judges the canvas, and Says puts that into words; Why tells why the recommended one is, and is empty for the artist's own. */
-  fineness: Fineness;
-  says: string;
-  why: string;
-}
-
-/** GuideAsk asks for the guide of a plan; the answer comes with a PNG file. */
-export interface GuideAsk {
-  plan: Plan;
-  /** OnWhite lays white under it; without, one sees through. */
-  onWhite: boolean;
+/** MarksAsk asks for the trouble spots of a picked version as a picture to lay over the drawing; the answer comes with a PNG file. */
+export interface MarksAsk {
+  picked: Picked;
 }
 
 /** PNGFile is a PNG file that comes with an answer. */
@@ -2134,11 +2037,6 @@ export interface PNGFile {
   fileName: string;
   /** what it shows, for those who cannot see it */
   words: string;
-}
-
-/** MarksAsk asks for the trouble spots of a picked version as a picture to lay over the drawing; the answer comes with a PNG file. */
-export interface MarksAsk {
-  picked: Picked;
 }
 
 /** SizesAsk asks at which sizes a picked design holds as it is drawn. */
@@ -2342,6 +2240,108 @@ export interface Shapes {
   corners: number;
   fileName: string;
   /** what the file is, for the person */
+  words: string;
+}
+
+/** Plan is a pin that is not drawn yet. */
+export interface Plan {
+  /** of its longer side */
+  size: MM;
+  making: Making;
+  fill: Fill;
+  limits: Limits;
+  /** W and H are the canvas that the artist has, px; 0 takes the one recommended. */
+  w: number;
+  h: number;
+}
+
+/** CanvasAsk asks what a pin that is not drawn yet wants of its drawing. */
+export interface CanvasAsk {
+  plan: Plan;
+}
+
+/** NeedKey names something that a drawing needs. */
+export type NeedKey = "line" | "gap" | "edge" | "area" | "cut-out" | "bridge" | "capitals" | "sunk";
+
+/** Need is one limit of the maker on a canvas. */
+export interface Need {
+  key: NeedKey;
+  /** Px is the least whole number of pixels that keeps to the limit, and Exact the limit itself. */
+  px: number;
+  exact: number;
+  mm: MM;
+  /** What says what it is ("No brush under"), Size what is asked for in pixels ("8 px") and Beside the same in millimetres ("0.2 mm"). */
+  what: string;
+  size: string;
+  beside: string;
+  why: string;
+}
+
+/** Fineness says whether a canvas is fine enough for its limits. */
+export type Fineness = "fine" | "rough" | "coarse";
+
+/** Canvas is the canvas of a plan, the artist's own or the one recommended, and every limit of the maker in its pixels. */
+export interface Canvas {
+  w: number;
+  h: number;
+  /** Recommended is true when the canvas is not the artist's own. */
+  recommended: boolean;
+  /** PerMM and PerInch are its scale, px; Scale says it. */
+  perMM: number;
+  perInch: number;
+  scale: string;
+  /** Size is the pin's longer side, and Box its box on the canvas, width by height. */
+  size: Length;
+  box: string;
+  /** Safe is how far from the pin's outside detail should keep. */
+  safe: string;
+  needs: Need[];
+  /** Fineness judges the canvas, and Says puts that into words; Why tells why the recommended one is, and is empty for the artist's own. */
+  fineness: Fineness;
+  says: string;
+  why: string;
+}
+
+/** GuideAsk asks for the guide of a plan; the answer comes with a PNG file. */
+export interface GuideAsk {
+  plan: Plan;
+  /** OnWhite lays white under it; without, one sees through. */
+  onWhite: boolean;
+}
+
+/** White is the white that CIELAB values hang on. */
+export type White = "" | "D50" | "D65";
+
+/** ColourListAsk comes with the bytes of a maker's colour list. */
+export interface ColourListAsk {
+  /** empty for pasted rows */
+  fileName: string;
+  /** White is that of CIELAB values in a list that does not say; empty leaves it open. */
+  white: White;
+}
+
+/** LineProblem is something wrong with one line of a list. */
+export interface LineProblem {
+  /** from 1, as an editor counts */
+  line: number;
+  /** Column is what the header calls it, or "column 3"; empty for the whole line. */
+  column: string;
+  what: string;
+  do: string;
+  /** Kept is true when the line was taken all the same. */
+  kept: boolean;
+}
+
+/** ColourListRead is what was read of a list. With no entries in it, the list in use should stay. */
+export interface ColourListRead {
+  list: ColourList;
+  problems: LineProblem[];
+  /** problems that are not listed */
+  more: number;
+  notes: string[];
+  /** NeedsWhite is true when the list has to be read again with a White. */
+  needsWhite: boolean;
+  /** how it went, in a sentence */
   words: string;
 }
 
@@ -3189,7 +3189,6 @@ export interface Calls {
   thumbnail: { ask: ThumbnailAsk; answer: Thumbnail };
   flats: { ask: FlatsAsk; answer: Flats };
   buys: { ask: BuysAsk; answer: Buys };
-  colourlist: { ask: ColourListAsk; answer: ColourListRead };
   codes: { ask: CodesAsk; answer: Codes };
   check: { ask: CheckAsk; answer: Check };
   quote: { ask: QuoteAsk; answer: Quote };
@@ -3204,8 +3203,6 @@ export interface Calls {
   offers: { ask: OffersAsk; answer: Offers };
   mendall: { ask: MendAllAsk; answer: MendAll };
   mendedfrom: { ask: MendedFromAsk; answer: MendedFrom };
-  canvas: { ask: CanvasAsk; answer: Canvas };
-  guide: { ask: GuideAsk; answer: PNGFile };
   marks: { ask: MarksAsk; answer: PNGFile };
   sizes: { ask: SizesAsk; answer: Sizes };
   hang: { ask: HangAsk; answer: Hung };
@@ -3214,6 +3211,9 @@ export interface Calls {
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
   shapes: { ask: ShapesAsk; answer: Shapes };
+  canvas: { ask: CanvasAsk; answer: Canvas };
+  guide: { ask: GuideAsk; answer: PNGFile };
+  colourlist: { ask: ColourListAsk; answer: ColourListRead };
   orderquote: { ask: OrderQuoteAsk; answer: Quote };
   makers: { ask: MakersAsk; answer: Comparison };
   listcheck: { ask: ListCheckAsk; answer: ListCheck };
@@ -3231,4 +3231,4 @@ export interface Calls {
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics'];
