@@ -11,9 +11,10 @@ import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
 import { PartsFields } from '../src/panels/PartsFields';
 import { RepairAll } from '../src/panels/RepairAll';
-import { OrderPanel } from '../src/panels/OrderPanel';
+import { OrderPanel, type OrderProps } from '../src/panels/OrderPanel';
 import { SightPanel } from '../src/panels/SightPanel';
 import { SizesPanel } from '../src/panels/SizesPanel';
+import { NO_TERMS } from '../src/state/bill';
 import { choices } from '../src/state/choices';
 import * as s from '../src/state/store';
 import { thumbs } from '../src/state/thumbs';
@@ -27,6 +28,7 @@ import { MakerList } from '../src/widgets/MakerList';
 import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED } from './canned/answers';
 import { MAKER } from './canned/codes';
 import { CAPITAL_DRAFT, CAPITALS, DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
+import { COMPARISON, FAULTS, OPEN_QUOTE, OTHER, READ } from './canned/order';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { PARTS } from './canned/parts';
 import { sightProps } from './canned/sight';
@@ -54,7 +56,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
   ),
   back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
   sight: () => <SightPanel {...sightProps()} />,
-  order: () => <OrderPanel check={CHECK} shownVersion={version} version={version} list={LIST} choices={CHOICES.rows} late={false} onQuantity={idle} onList={idle} />,
+  order: () => order({ quote: OPEN_QUOTE, list: { ...ORDER.list, faults: FAULTS, arrived: { text: '', fileName: '', read: READ } } }),
   cards: () => <>{CARDS.map((card, i) => <div key={i} class="popover" style={{ position: 'static', width: '300px', maxHeight: 'none' }}>{card()}</div>)}</>,
   sheet: wholePage,
   line: () => {
@@ -66,6 +68,18 @@ const PANELS: Record<string, () => ComponentChildren> = {
     return wholePage();
   },
 };
+
+const ORDER = {
+  quote: CHECK.quote, problem: '', late: false, version, choices: CHOICES.rows, choicesLate: false, onQuantity: idle,
+  list: { list: LIST, faults: [], arrived: undefined, onList: idle, onText: idle, onFile: idle, onAccept: idle, onAcceptMore: idle, onLeave: idle, onSave: idle },
+  terms: { list: LIST, terms: { ...NO_TERMS, seconds: 3, free: 5 }, extras: { reorder: true, dieAge: 8 }, today: '2026-11-20', onTerms: idle, onNoInto: idle, onExtras: idle },
+  makers: {
+    lists: [LIST, OTHER], used: LIST, quantity: 100, comparison: COMPARISON, problem: '', late: false, rates: [], foreign: [], removed: 'Old maker', today: '2026-11-20',
+    onUse: idle, onRename: idle, onAdd: idle, onCopy: idle, onRemove: idle, onPutBack: idle, onRate: idle,
+  },
+};
+
+const order = (more: Partial<OrderProps>) => <OrderPanel {...ORDER} {...more} />;
 
 function repairAll() {
   return (

@@ -1,55 +1,52 @@
-import type { Check, Choice, PriceList, Version } from '../engine/wire.gen';
+import type { ComponentChildren } from 'preact';
+import type { Choice, Quote, Version } from '../engine/wire.gen';
 import { Section, Why } from '../widgets/basic';
 import { ChoiceTable } from '../widgets/ChoiceTable';
-import { PriceTable } from '../widgets/PriceTable';
 import { CountField } from '../widgets/TextField';
-import { orderSays } from '../words/words';
+import { billSays } from '../words/order';
+import { OrderBill } from './OrderBill';
+import { OrderList, type ListProps } from './OrderList';
+import { OrderMakers, type MakersProps } from './OrderMakers';
+import { OrderTerms, type TermsProps } from './OrderTerms';
 
 export interface OrderProps {
-  check: Check | undefined;
-  /** The version the check was made for. */
-  shownVersion: Version | undefined;
+  quote: Quote | undefined;
+  /** Why there is no bill. */
+  problem: string;
+  /** The bill is that of an earlier wish. */
+  late: boolean;
   version: Version;
-  list: PriceList | undefined;
   choices: readonly Choice[];
   /** The choices are those of an earlier wish. */
-  late: boolean;
+  choicesLate: boolean;
   onQuantity: (n: number) => void;
-  onList: (change: (l: PriceList) => PriceList, what: string) => void;
+  list: ListProps;
+  terms: TermsProps;
+  makers: MakersProps;
+  /** What else an order wants to know, below the makers. */
+  children?: ComponentChildren;
+}
+
+function says(p: OrderProps): string {
+  if (p.problem) return p.problem;
+  return p.quote ? billSays(p.quote, p.makers.used.name) : 'Counting …';
 }
 
 export function OrderPanel(p: OrderProps) {
-  const q = p.check?.quote;
-  const says = p.check && p.shownVersion ? orderSays(p.check, p.shownVersion) : 'Counting …';
+  const open = (p.quote?.needs.length ?? 0) > 0;
   return (
-    <Section id="order" title="Order" says={says} alarm={Boolean(p.check?.quoteProblem)}>
+    <Section id="order" title="Order" says={says(p)} alarm={Boolean(p.problem) || open}>
       <CountField label="Quantity" value={p.version.quantity} least={1} most={100000} unit="pins" onCount={p.onQuantity} />
-      {p.check?.quoteProblem ? <p class="warn">{p.check.quoteProblem}</p> : null}
-      {q && p.check && !p.check.quoteProblem ? (
-        <>
-          {q.invented ? <p class="invented">These prices are invented, to show how a price is made. Put in your own maker’s below.</p> : null}
-          <table class="quote">
-            <tbody>
-              {q.lines.map((l, i) => (
-                <tr key={i}>
-                  <th scope="row">{l.what}</th>
-                  <td>{l.sumSays}</td>
-                  <td>{l.says}</td>
-                </tr>
-              ))}
-            </tbody>
-            <tfoot>
-              <tr><th scope="row">in all</th><td /><td>{q.totalSays}</td></tr>
-              <tr><th scope="row">each</th><td /><td>{q.eachSays}</td></tr>
-            </tfoot>
-          </table>
-          <ul class="notes">{q.notes.map((n) => <li key={n}>{n}</li>)}</ul>
-          {p.choices.length > 0 ? <ChoiceTable rows={p.choices} behind={p.late} /> : null}
-        </>
-      ) : null}
-      {p.list ? <PriceTable list={p.list} onList={p.onList} /> : null}
+      {p.problem ? <p class="warn">{p.problem}</p> : null}
+      {p.quote && !p.problem ? <OrderBill {...p.list} quote={p.quote} late={p.late} /> : null}
+      {p.quote && !p.problem && p.choices.length > 0 ? <ChoiceTable rows={p.choices} behind={p.choicesLate} /> : null}
+      <OrderTerms {...p.terms} />
+      <OrderMakers {...p.makers} />
+      <OrderList {...p.list} />
+      {p.children}
       <Why>
         <p>Each line is rounded once, to the smallest coin; the total is the sum of the lines you see; the price each is the total shared out, so it is marked “about”.</p>
+        <p>What a list does not say is left open, and asked for only where the order needs it. Between two numbers of pieces at which some price changes, totals are straight lines; so the chart shows every number.</p>
       </Why>
     </Section>
   );

@@ -1,10 +1,9 @@
 // The sections, in the order of the job: data in, wishes out.
 import { bringBack, chooseGround } from '../state/ask';
-import { choices } from '../state/choices';
 import { buysNow, coloursOpen } from '../state/eyeBuys';
 import { begun } from '../state/line';
 import { liveBack, withBack } from '../state/posts';
-import { designOf, priceListOf, withDesign, withEdit, withPriceList, withVersion } from '../state/project';
+import { designOf, withDesign, withEdit, withVersion } from '../state/project';
 import * as s from '../state/store';
 import { thumbs } from '../state/thumbs';
 import type { Design } from '../engine/wire.gen';
@@ -12,9 +11,9 @@ import { BackPanel } from '../panels/BackPanel';
 import { ColoursPanel } from '../panels/ColoursPanel';
 import { DrawingPanel } from '../panels/DrawingPanel';
 import { MetalPanel } from '../panels/MetalPanel';
-import { OrderPanel } from '../panels/OrderPanel';
 import { reviseFirst } from './doors';
 import { Maker } from './Maker';
+import { Order } from './Order';
 import { Parts } from './Parts';
 import { Repairs } from './Repairs';
 import { Sight } from './Sight';
@@ -53,7 +52,6 @@ export function Column() {
   const v = s.version.value;
   const check = s.shown.value?.check;
   const ref = d?.drawings.at(-1);
-  const list = s.asked.value ? priceListOf(s.asked.value) : undefined;
   const mark = (what: typeof s.marking.value) => {
     s.marking.value = what;
     if (what) { s.turned.value = false; toSheet(); }
@@ -100,10 +98,7 @@ export function Column() {
             onMetal={design}
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
           <Sight />
-          <OrderPanel check={check} shownVersion={s.shownVersion.value} version={v} list={list}
-            onQuantity={(quantity) => s.change((p) => withVersion(p, { quantity }), plural(quantity, 'pin'))}
-            choices={choices.value?.rows ?? []} late={choices.value?.project !== s.asked.value}
-            onList={(change, what) => s.change((p) => withPriceList(p, change), what)} />
+          <Order />
         </>
       ) : null}
     </div>

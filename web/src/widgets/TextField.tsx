@@ -17,12 +17,15 @@ export interface TextFieldProps {
   numeric?: boolean;
   class?: string;
   autofocus?: boolean;
+  /** What is wrong with the value as it stands. */
+  fault?: string | undefined;
+  placeholder?: string | undefined;
 }
 
 export function TextField(p: TextFieldProps) {
   const id = useId();
   const { draft, latest } = useDraft(p);
-  const { complaint } = draft;
+  const complaint = draft.complaint ?? (draft.text === undefined ? p.fault : undefined);
   const key = (e: KeyboardEvent) => {
     if (e.key === 'Enter') void draft.commit(latest);
     if (e.key === 'Escape') draft.giveUp(latest());
@@ -37,6 +40,7 @@ export function TextField(p: TextFieldProps) {
           inputMode={p.numeric ? 'decimal' : undefined}
           value={draft.text ?? p.value}
           autofocus={p.autofocus}
+          placeholder={p.placeholder}
           aria-invalid={complaint ? true : undefined}
           aria-describedby={complaint ? `${id}-c` : undefined}
           onInput={(e) => draft.write(e.currentTarget.value)}

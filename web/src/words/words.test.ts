@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CHECK, TRUE_SIZE } from '../../dev/canned/answers';
-import { DESIGN } from '../../dev/canned/project';
 import { grams, mm } from './length';
-import { both, eachWords, orderSays, sightSays } from './words';
+import { both, eachWords, sightSays } from './words';
 
 describe('lengths and masses', () => {
   it('show units', () => {
@@ -19,8 +18,6 @@ describe('what the engine says', () => {
     expect(sightSays(CHECK, TRUE_SIZE)).toBe('27.2 × 34 mm; its size on this screen is a guess until checked.');
     expect(sightSays(CHECK, undefined)).toBe('27.2 × 34 mm.');
     expect(eachWords(CHECK)).toBe('about EUR\u00a03.390');
-    const [v] = DESIGN.versions;
-    expect(v && orderSays(CHECK, v)).toBe('100 pins: EUR\u00a0339.00 in all, about EUR\u00a03.390 each.');
     expect(eachWords({ ...CHECK, quoteProblem: 'Too few.' })).toBe('no price');
   });
 });

@@ -1,5 +1,5 @@
 // Sentences of the page that hang on data.
-import type { Check, Design, Finding, Flat, Length, Plating, TrueSize, Version } from '../engine/wire.gen';
+import type { Check, Design, Finding, Flat, Length, Plating, TrueSize } from '../engine/wire.gen';
 import { grams } from './length';
 
 export const ROLE_WORDS = { enamel: 'enamel', metal: 'metal', cutout: 'cut-out', printed: 'printed' } as const;
@@ -63,11 +63,6 @@ export function sightSays(c: Check | undefined, size: TrueSize | undefined): str
 
 export function eachWords(c: Check): string {
   return c.quoteProblem ? 'no price' : c.quote.eachSays;
-}
-
-export function orderSays(c: Check, v: Version): string {
-  if (c.quoteProblem) return c.quoteProblem;
-  return `${plural(v.quantity, 'pin')}: ${c.quote.totalSays} in all, ${c.quote.eachSays} each.`;
 }
 
 export function capital(s: string): string {

@@ -1,0 +1,74 @@
+// The bill: every line, its total and what that comes to a piece. What the list
+// leaves open is asked for right here.
+import type { PriceList, Quote } from '../engine/wire.gen';
+import { valueAt } from '../state/cells';
+import { needSays } from '../words/order';
+import { CellField, type CellsProps } from './OrderCells';
+
+export function OrderBill(p: CellsProps & { quote: Quote; late: boolean }) {
+  const { quote: q } = p;
+  const open = q.needs.length > 0;
+  return (
+    <>
+      {q.invented ? <p class="invented">These prices are invented, to show how a price is made. Put in your own maker’s below.</p> : null}
+      <table class={p.late ? 'quote behind' : 'quote'}>
+        <tbody>
+          {q.lines.map((l, i) => (
+            <tr key={i}>
+              <th scope="row">{l.what}</th>
+              <td>{l.sumSays}</td>
+              <td>{l.says}</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr><th scope="row">{open ? 'so far' : 'in all'}</th><td /><td>{q.totalSays}</td></tr>
+          <tr><th scope="row">each</th><td /><td>{q.eachSays}</td></tr>
+          <Landed quote={q} />
+          {q.into ? <tr><th scope="row">in {q.into.currency}<small>{q.into.rateSays}</small></th><td>{q.into.eachSays}</td><td>{q.into.totalSays}</td></tr> : null}
+        </tfoot>
+      </table>
+      {open ? <Needs {...p} /> : null}
+      {q.notes.length > 0 ? <ul class="notes bill-notes">{q.notes.map((n) => <li key={n}>{n}</li>)}</ul> : null}
+    </>
+  );
+}
+
+/** What a piece costs once it is here, where that differs from its price. */
+function Landed({ quote: q }: { quote: Quote }) {
+  const l = q.landed;
+  if (!l) return null;
+  const { short } = l;
+  const some = l.good !== q.pieces || l.sold !== q.pieces;
+  return (
+    <>
+      {some && l.goodSays ? <tr><th scope="row">each good one</th><td>{l.good}</td><td>{l.goodSays}</td></tr> : null}
+      {some && l.soldSays ? <tr><th scope="row">each one sold<small>{l.words}</small></th><td>{l.sold}</td><td>{l.soldSays}</td></tr> : null}
+      {short?.soldSays ? <tr><th scope="row">if fewer come, each one sold<small>{short.words}</small></th><td>{short.sold}</td><td>{short.soldSays}</td></tr> : null}
+    </>
+  );
+}
+
+function Needs(p: CellsProps & { quote: Quote }) {
+  return (
+    <ul class="asked">
+      {p.quote.needs.map((n) => (
+        <li key={n.cell}>
+          <span>{needSays(n.what)}</span>
+          <Asked {...p} cell={n.cell} what={n.what} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** The field for one open entry: a rate that says by what it is counted, or a plain one. */
+function Asked(p: CellsProps & { cell: string; what: string }) {
+  const charge = p.cell.replace(/\.rate$/, '');
+  const isCharge = charge !== p.cell && !p.cell.startsWith('named') && !p.cell.startsWith('shipping');
+  const at = isCharge ? charge : p.cell;
+  if (valueAt(p.list, at) === undefined) return null;
+  const as = isCharge ? 'charge' : /\.(off|more)$/.test(at) ? 'percent' : 'amount';
+  const own = (change: (l: PriceList) => PriceList, what: string) => p.onList((l) => ({ ...change(l), invented: false }), what);
+  return <CellField list={p.list} faults={p.faults} onList={own} cell={{ at, label: p.what, as }} at={at} called={p.what} />;
+}

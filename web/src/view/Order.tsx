@@ -1,0 +1,68 @@
+// The section of the order, kept up while it is on the page.
+import { useEffect } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import type { MakerRate, PriceList } from '../engine/wire.gen';
+import { OrderPanel } from '../panels/OrderPanel';
+import { bill, compared, followBill, foreign, NO_TERMS, rates, withoutInto, withTerms } from '../state/bill';
+import { choices } from '../state/choices';
+import * as l from '../state/lists';
+import { designOf, priceListOf, withDesign, withPriceList, withVersion } from '../state/project';
+import * as s from '../state/store';
+import { plural } from '../words/words';
+
+/** Today as ISO 8601 has it, where the person is. */
+function today(): string {
+  const d = new Date();
+  return [d.getFullYear(), d.getMonth() + 1, d.getDate()].map((n) => String(n).padStart(2, '0')).join('-');
+}
+
+const rate = (r: MakerRate) => (rates.value = [...rates.value.filter((o) => o.currency !== r.currency), r]);
+
+const inList = (id: string, change: Partial<PriceList>, what: string) =>
+  s.change((p) => {
+    const old = p.order.priceLists.find((o) => o.id === id);
+    return old ? l.withListFor(p, { ...old, ...change }) : p;
+  }, what);
+
+export function Order({ children }: { children?: ComponentChildren }) {
+  useEffect(() => {
+    const stops = [followBill(), l.followFaults()];
+    return () => stops.forEach((stop) => stop());
+  }, []);
+  const p = s.asked.value;
+  const v = s.version.value;
+  const used = p && priceListOf(p);
+  if (!p || !v || !used) return null;
+  const { quote, problem } = bill.value;
+  const c = compared.value;
+  const day = today();
+  return (
+    <OrderPanel
+      quote={quote} problem={problem ?? ''} late={s.behind.value} version={v}
+      choices={choices.value?.rows ?? []} choicesLate={choices.value?.project !== p}
+      onQuantity={(quantity) => s.change((q) => withVersion(q, { quantity }, s.at.value), plural(quantity, 'pin'))}
+      list={{
+        list: used, faults: l.faults.value, arrived: l.arrived.value,
+        onList: (change, what) => s.change((q) => withPriceList(q, change), what),
+        onText: (text) => void l.readText(text), onFile: (file) => void l.readFile(file),
+        onAccept: l.accept, onAcceptMore: () => void l.acceptMore(), onLeave: () => (l.arrived.value = undefined),
+        onSave: (list) => void l.save(list),
+      }}
+      terms={{
+        list: used, terms: p.order.terms ?? NO_TERMS, extras: s.design.value?.extras ?? {}, today: day,
+        onTerms: (change, what) => s.change((q) => withTerms(q, change), what),
+        onNoInto: () => s.change(withoutInto, 'One currency'),
+        onExtras: (change, what) => s.change((q) => withDesign(q, { extras: { ...designOf(q, s.at.value)?.extras, ...change } }, s.at.value), what),
+      }}
+      makers={{
+        lists: p.order.priceLists, used, quantity: v.quantity, comparison: c?.comparison, problem: c?.problem ?? '', late: c?.project !== p,
+        rates: rates.value, foreign: foreign(p), removed: l.removed.value?.list.name, today: day,
+        onUse: (id) => s.change((q) => l.withUse(q, id), 'Another maker'),
+        onRename: (id, name) => inList(id, { name }, `Called ${name}`),
+        onAdd: () => void l.add(), onCopy: (list) => void l.copy(list), onRemove: l.remove, onPutBack: l.putBack, onRate: rate,
+      }}
+    >
+      {children}
+    </OrderPanel>
+  );
+}
