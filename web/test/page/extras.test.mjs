@@ -35,10 +35,9 @@ it('a fancy fill and a printed colour are listed and paid for, and their rates c
   await d.waitForText('1 colour printed on top', '#order .quote');
   assert.match(await d.read('#order .quote'), /Print set-up, once\s*EUR\s18\.00\s*1 colour printed on top\s*100\s×\sEUR\s0\.08\s*EUR\s8\.00/);
 
-  await d.click('#order summary', 'Price list');
-  await d.click('#order summary', 'Further charges');
   await d.evaluate(() => {
-    const field = [...document.querySelectorAll('#order details details .text-field input')].find((i) => i.labels?.[0]?.textContent.includes('fancy fill'));
+    document.querySelectorAll('#order details.more').forEach((e) => { e.open = true; });
+    const field = [...document.querySelectorAll('#order .text-field input')].find((i) => i.labels?.[0]?.textContent.includes('Fancy fill, every other'));
     field.setAttribute('data-fancy', '');
   });
   await d.type('#order input[data-fancy]', '0.10');
