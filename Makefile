@@ -37,6 +37,7 @@ test: lint test-go test-wasm test-unit dist test-page
 	@echo "All tests passed."
 
 test-long: export BADGEWRIGHT_SCREENS := all
+test-long: WASM_TESTS :=
 test-long: test smoke fuzz
 	@echo "All long tests passed."
 
@@ -108,10 +109,12 @@ lint-web: $(BUILD)/npm.stamp $(BUILD)/wasm_exec.js
 test-go: | tools
 	go test ./...
 
-# The same tests as the browser would run them. The runner copies the
-# environment into the program, which has little room for it.
+# The same tests as the browser would run them, three to five times slower: the
+# longest take fewer cases there. The runner copies the environment into the
+# program, which has little room for it.
+WASM_TESTS ?= -short
 test-wasm: | tools
-	@bash $(WEB)/dev/wasmtest.sh ./reduce/... ./sizing/... ./wasm/...
+	@bash $(WEB)/dev/wasmtest.sh $(WASM_TESTS) ./reduce/... ./sizing/... ./wasm/...
 
 test-unit: $(BUILD)/npm.stamp $(BUILD)/wasm_exec.js
 	cd $(WEB) && npx vitest run

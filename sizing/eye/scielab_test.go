@@ -61,6 +61,9 @@ func slowFilter(l *Light, perDegree float64) []colour.Lab {
 }
 
 func TestFilterAgainstTheSums(t *testing.T) {
+	if testing.Short() {
+		t.Skip("the sums over every pixel take long")
+	}
 	pitch, v := unit.MM(0.05), Viewing{200, 1}
 	perDegree := v.SamplesPerDegree(pitch)
 	a, b := tiles(1, 110, 6, 12), tiles(2, 110, 9, 12)

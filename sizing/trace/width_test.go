@@ -155,7 +155,11 @@ func TestNoLineComesOutThinner(t *testing.T) {
 const mostOther = 0.003
 
 func TestDrawnBackTheFlatsAreTheSame(t *testing.T) {
-	for _, name := range []string{"lighthouse.png", "harbour.png", "lines-photo.jpg"} {
+	names := []string{"lighthouse.png", "harbour.png", "lines-photo.jpg"}
+	if testing.Short() {
+		names = names[:1]
+	}
+	for _, name := range names {
 		t.Run(name, func(t *testing.T) {
 			b := struckBadge(t, flatDrawing(t, name, 0), 32)
 			sh, err := Trace(b, 0, nil)

@@ -215,7 +215,7 @@ func TestPlantedFaultsAreFound(t *testing.T) {
 	t.Logf("seed %d", seed)
 	for _, way := range taken {
 		t.Run(way, func(t *testing.T) {
-			if runtime.GOOS == "js" && way != "clean" {
+			if runtime.GOOS == "js" && (way != "clean" || testing.Short()) {
 				t.Skip("reducing pictures takes too long there")
 			}
 			scores := foundPlanted(t, way, rand.New(rand.NewPCG(seed, 0)))
