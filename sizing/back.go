@@ -133,16 +133,18 @@ type Back struct {
 	Stamp   *Stamp   `json:"stamp,omitempty"`
 }
 
-// Stamp is lettering on the back, its lines from the top.
+// Stamp is what stands on the back: the artist's own mark, lettering below it,
+// its lines from the top, or one of the two.
 type Stamp struct {
 	Lines  []string `json:"lines"`
 	Height unit.MM  `json:"height"` // of capitals; 0 for as large as there is room, up to a usual height
 	Raised bool     `json:"raised"` // raised metal, else cut in
 	// Least is the lowest capitals that the maker holds on a back; 0 for the usual.
 	Least unit.MM `json:"least,omitempty"`
+	Mark  *Mark   `json:"mark,omitempty"`
 }
 
 // Asked says whether there is anything to strike; s may be nil.
 func (s *Stamp) Asked() bool {
-	return s != nil && slices.ContainsFunc(s.Lines, func(l string) bool { return strings.TrimSpace(l) != "" })
+	return s != nil && (s.Mark != nil || slices.ContainsFunc(s.Lines, func(l string) bool { return strings.TrimSpace(l) != "" }))
 }

@@ -24,34 +24,56 @@ const (
 	stampWide   = 40 // letters a line
 )
 
-// Stamped is where lettering goes on the back.
+// Stamped is where lettering and the artist's own mark go on the back.
 type Stamped struct {
 	// Middle is the middle of its block, mm from the left and top of the
 	// silhouette as seen from the FRONT; W and H its sides.
 	Middle sizing.Post `json:"middle"`
 	W      unit.MM     `json:"w"`
 	H      unit.MM     `json:"h"`
-	Height unit.MM     `json:"height"` // of capitals
+	Height unit.MM     `json:"height"` // of capitals; 0 for a mark alone
 	Stroke unit.MM     `json:"stroke"` // how wide the strokes of a letter are
-	// Largest is how high capitals can be at all, up to a usual height; 0 when
-	// there is no room.
+	// Largest is how high capitals, or a mark alone, can be, up to a usual height
+	// or what was asked; 0 when there is no room.
 	Largest unit.MM        `json:"largest"`
 	Limit   unit.MM        `json:"limit"`
 	Verdict sizing.Verdict `json:"verdict"`
 	Lines   []string       `json:"lines"`
 	Raised  bool           `json:"raised"`
 	Says    string         `json:"says"`
+	// Mark stands at the top of the block, in its middle; nil for none.
+	Mark *StampedMark `json:"mark,omitempty"`
 }
 
 // Strokes is the way of the graver along every letter, in mm about Middle, x
 // running right as seen from BEHIND and y down.
-func (s *Stamped) Strokes() [][]ink.Point { return strokesOf(s.Lines, float64(s.Height)) }
+func (s *Stamped) Strokes() [][]ink.Point {
+	ways := strokesOf(s.Lines, float64(s.Height))
+	if s.Mark == nil || len(ways) == 0 {
+		return ways
+	}
+	// Below a mark they stand on the foot of the block.
+	down := (float64(s.H)-float64(s.Stroke))/2 - boxOf(ways)[3]
+	for _, way := range ways {
+		for i := range way {
+			way[i].Y += down
+		}
+	}
+	return ways
+}
 
-// Stamp finds room for lettering on the back of an advised pin, clear of edges,
-// pads and if it can be of clutches, so that it is read while the pin is worn
-// on a board or in the hand.
+// Struck says whether there is anything to be seen of it.
+func (s *Stamped) Struck() bool { return s != nil && s.W > 0 }
+
+// Stamp finds room for lettering and a mark on the back of an advised pin, clear
+// of edges, pads and if it can be of clutches, so that it is read while the pin
+// is worn on a board or in the hand.
 func (s *Shape) Stamp(scale unit.PxPerMM, a *Advice, want sizing.Stamp) (Stamped, error) {
 	lines, err := stampText(want)
+	if err != nil {
+		return Stamped{}, err
+	}
+	mark, err := ownMarkOf(want.Mark)
 	if err != nil {
 		return Stamped{}, err
 	}
@@ -60,26 +82,35 @@ func (s *Shape) Stamp(scale unit.PxPerMM, a *Advice, want sizing.Stamp) (Stamped
 	if want.Least > 0 {
 		out.Limit = want.Least
 	}
-	block := blockOf(lines)
-	seen := true
-	room := z.freeOf(a, float64(a.Clutch)/2)
-	largest, mid := room.largest(block, stampUsual)
-	if largest < float64(out.Limit) {
-		if wider, at := z.freeOf(a, float64(a.Pad)/2).largest(block, stampUsual); wider > largest {
-			largest, mid, seen = wider, at, false
-		}
+	block := blockOf(lines, mark)
+	asked, usual, limit := want.Height, stampUsual, float64(out.Limit)
+	if block.alone() {
+		asked, usual, limit = mark.Height, markUsual, 0
 	}
+	largest, mid, seen := z.roomFor(a, block, max(usual, float64(asked)), max(limit, float64(asked)))
 	out.Largest = unit.MM(math.Floor(largest*20+1e-6) / 20)
-	out.Height = out.Largest
-	if want.Height > 0 {
-		out.Height = want.Height
+	height := min(out.Largest, unit.MM(usual))
+	if asked > 0 {
+		height = asked
 	}
-	out.place(z, mid, block)
-	if out.Height <= out.Largest && out.Height >= out.Limit {
+	out.place(z, mid, block, float64(height))
+	if height > 0 && height <= out.Largest && float64(height) >= limit && (out.Mark == nil || out.Mark.Holds) {
 		out.Verdict = sizing.Holds
 	}
-	out.say(seen)
+	out.say(height, seen)
 	return out, nil
+}
+
+// roomFor looks for room clear of clutches first, and where there is less than
+// enough, clear of pads only.
+func (z *sized) roomFor(a *Advice, b block, most, enough float64) (largest float64, mid point, seen bool) {
+	largest, mid = z.freeOf(a, float64(a.Clutch)/2).largest(b, most)
+	if largest < enough || largest == 0 {
+		if wider, at := z.freeOf(a, float64(a.Pad)/2).largest(b, most); wider > largest {
+			return wider, at, false
+		}
+	}
+	return largest, mid, true
 }
 
 // stampText reads the lines, refusing what is no lettering for a pin.
@@ -91,8 +122,8 @@ func stampText(want sizing.Stamp) ([]string, error) {
 		}
 	}
 	refuse := func(what, do string) ([]string, error) { return nil, &reduce.Refusal{What: what, Do: do} }
-	if len(lines) == 0 {
-		return refuse("There is no lettering for the back.", "Type what it is to say.")
+	if len(lines) == 0 && want.Mark == nil {
+		return refuse("There is no lettering for the back.", "Type what it is to say, or choose your mark.")
 	}
 	if len(lines) > stampLines {
 		return refuse(fmt.Sprintf("%d lines of lettering are too many for a back.", len(lines)), fmt.Sprintf("Give at most %d.", stampLines))
@@ -108,20 +139,50 @@ func stampText(want sizing.Stamp) ([]string, error) {
 	return lines, nil
 }
 
-// block is what lettering takes up: the box of its middle lines for capitals
-// 1 mm high, and half a stroke more all round.
-type block struct{ w, h float64 }
+// block is what a stamp takes up: the box of its middle lines for capitals 1 mm
+// high, and half a stroke more all round; above them a mark.
+type block struct {
+	w, h float64
+	mark *ownMark // nil for none
+}
+
+// alone says that there is no lettering: then heights are the mark's.
+func (b block) alone() bool { return b.w == 0 && b.h == 0 }
 
 func (b block) at(height float64) (w, h float64) {
+	mark := b.markAt(height)
+	if b.mark != nil {
+		w = mark * float64(b.mark.W) / float64(b.mark.H)
+	}
+	if b.alone() {
+		return w, mark
+	}
 	stroke := strokeAt(height)
-	return float64(b.w*height) + stroke, float64(b.h*height) + stroke
+	h = float64(b.h*height) + stroke
+	if b.mark != nil {
+		h += mark + float64(markGap*height)
+	}
+	return max(w, float64(b.w*height)+stroke), h
+}
+
+// markAt is the height of the mark above capitals of a height.
+func (b block) markAt(height float64) float64 {
+	switch {
+	case b.mark == nil:
+		return 0
+	case b.alone():
+		return height
+	case b.mark.Height > 0:
+		return float64(b.mark.Height)
+	}
+	return markTimes * height
 }
 
 func strokeAt(height float64) float64 { return max(stampStroke, ink.Stroke(height)) }
 
-func blockOf(lines []string) block {
+func blockOf(lines []string, mark *ownMark) block {
 	box := boxOf(strokesOf(lines, 1))
-	return block{box[2] - box[0], box[3] - box[1]}
+	return block{box[2] - box[0], box[3] - box[1], mark}
 }
 
 // strokesOf writes lines about the middle of their box.
@@ -156,34 +217,63 @@ func boxOf(ways [][]ink.Point) [4]float64 {
 }
 
 // place puts the block where there is room, held inside the outline.
-func (out *Stamped) place(z *sized, mid point, b block) {
+func (out *Stamped) place(z *sized, mid point, b block, height float64) {
 	out.Middle = z.post(mid)
-	w, h := b.at(float64(out.Height))
-	out.W, out.H, out.Stroke = place2(w), place2(h), place2(strokeAt(float64(out.Height)))
+	if b.mark != nil {
+		out.Mark = b.mark.struck(b.markAt(height))
+	}
+	if !b.alone() {
+		out.Height, out.Stroke = unit.MM(height), place2(strokeAt(height))
+	}
+	if height > 0 {
+		w, h := b.at(height)
+		out.W, out.H = place2(w), place2(h)
+	}
 }
 
-func (out *Stamped) say(seen bool) {
+func (out *Stamped) say(height unit.MM, seen bool) {
 	how := "cut in"
 	if out.Raised {
 		how = "raised"
 	}
+	what, one := "lettering", "capitals"
+	switch {
+	case len(out.Lines) == 0:
+		what, one = "this mark", "a mark"
+	case out.Mark != nil:
+		what = "this mark and its lettering"
+	}
 	least := mm1(float64(out.Limit))
 	switch {
 	case out.Largest == 0:
-		out.Says = "There is no room for lettering on this back, clear of its edge and its pads."
-	case out.Height > out.Largest:
-		out.Says = fmt.Sprintf("There is room for capitals of %s only; leave some words out, or let the tool choose the height.", unit.InMM(out.Largest, 2))
-	case out.Height < out.Limit:
-		out.Says = fmt.Sprintf("Capitals of %s are too low to be read; %s is the least, %s.", unit.InMM(out.Height, 2), least, how)
+		out.Says = fmt.Sprintf("There is no room for %s on this back, clear of its edge and its pads.", what)
+	case height > out.Largest:
+		out.Says = fmt.Sprintf("There is room for %s of %s only; %s.", one, unit.InMM(out.Largest, 2), out.instead())
+	case len(out.Lines) == 0:
+		out.Says = fmt.Sprintf("A mark %s high, %s, clear of the edge and of the pads.", unit.InMM(height, 2), how)
+	case height < out.Limit:
+		out.Says = fmt.Sprintf("Capitals of %s are too low to be read; %s is the least, %s.", unit.InMM(height, 2), least, how)
 	default:
-		out.Says = fmt.Sprintf("Capitals %s high, %s, clear of the edge and of the pads; %s is the least.", unit.InMM(out.Height, 2), how, least)
+		out.Says = fmt.Sprintf("Capitals %s high, %s, clear of the edge and of the pads; %s is the least.", unit.InMM(height, 2), how, least)
 	}
+	out.Says += out.Mark.says()
 	if !seen && out.Largest > 0 {
 		out.Says += " A clutch covers part of it."
 	}
 	if lacks := ink.Missing(strings.Join(out.Lines, "")); lacks != "" {
 		out.Says += fmt.Sprintf(" These letters lack %s, drawn as a box here; ask the maker for it.", strings.Join(strings.Split(lacks, ""), " "))
 	}
+}
+
+// instead is what to do where there is less room than was asked.
+func (out *Stamped) instead() string {
+	switch {
+	case len(out.Lines) == 0:
+		return "make it lower, or let the tool choose the height"
+	case out.Mark != nil:
+		return "leave some words out, make the mark lower, or let the tool choose the height"
+	}
+	return "leave some words out, or let the tool choose the height"
 }
 
 // free is what of a back is free: for each cell, how many cells above it and to

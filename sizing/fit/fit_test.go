@@ -57,6 +57,7 @@ func TestItemCountsEnamelsOnly(t *testing.T) {
 	stamp := func(lines ...string) sizing.Back { return sizing.Back{Stamp: &sizing.Stamp{Lines: lines}} }
 	assert.True(t, Item(&sizing.Design{Back: stamp("", "SKERRY")}, &sizing.Version{}, b, 1).Stamped)
 	assert.False(t, Item(&sizing.Design{Back: stamp(" ", "")}, &sizing.Version{}, b, 1).Stamped, "nothing is said")
+	assert.True(t, Item(&sizing.Design{Back: sizing.Back{Stamp: &sizing.Stamp{Mark: &sizing.Mark{}}}}, &sizing.Version{}, b, 1).Stamped, "a mark alone")
 }
 
 func TestBuysTellsWhatEachStepCostsAndBrings(t *testing.T) {

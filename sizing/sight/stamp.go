@@ -12,6 +12,7 @@ type Stamp struct {
 	Strokes [][]ink.Point // mm about At, x to the right as seen from behind
 	Width   unit.MM       // of a stroke
 	Raised  bool          // raised metal, else cut in
+	Cells   *Cells        // a mark beside the strokes; nil for none
 }
 
 // The look of a stamp, chosen by eye.
@@ -39,6 +40,10 @@ func (s *scene) stampOn(b *sizing.Badge, fr Image) []float32 {
 			x1, y1 := at(way[i])
 			s.graze(in, half, x0, y0, x1, y1)
 		}
+	}
+	if st.Cells != nil {
+		left, top := at(ink.Point{X: float64(st.Cells.Left), Y: float64(st.Cells.Top)})
+		s.cells(in, st.Cells, left, top)
 	}
 	return in
 }

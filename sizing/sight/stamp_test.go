@@ -90,6 +90,38 @@ func TestAStampReadsFromBehind(t *testing.T) {
 	assert.Greater(t, left, 2*right, "upright %d, foot %d", left, right)
 }
 
+// A mark of cells fills its place, mirrored as a place is and not itself: the
+// foot of this L is at its right as seen from behind.
+func TestAMarkIsStruckCellByCell(t *testing.T) {
+	b := framed(0x3366aa, reduce.Enamel)
+	wide := float64(b.Width())
+	look := lookAt(sizing.Soft, Back, 500)
+	look.Posts = nil
+	bare := struckAt(t, b, look)
+	on := make([]bool, 40*60)
+	for i := range on {
+		on[i] = i%40 < 12 || i/40 >= 48
+	}
+	for _, raised := range []bool{false, true} {
+		look.Stamp = &Stamp{At: sizing.Post{X: 9, Y: 18}, Raised: raised, Cells: &Cells{W: 40, H: 60, On: on, Side: 0.1, Left: -2, Top: -3}}
+		struck := struckAt(t, b, look)
+		box, brighter := differ(b, bare, struck)
+		const slack = 0.35 // mm: its blurred foot, a pixel
+		assert.InDeltaSlice(t, []float64{wide - 11, 15, wide - 7, 21}, box[:], slack)
+		assert.Equal(t, raised, brighter > 0, "%.1f", brighter)
+		left, right := 0, 0
+		middle := float64(struck.W) - ((b.Outline[0]+float64(b.Scale)*9)*struck.Scale + struck.DX)
+		for i := range bare.Pix {
+			if bare.Pix[i] != struck.Pix[i] && float64(i%bare.W) < middle {
+				left++
+			} else if bare.Pix[i] != struck.Pix[i] {
+				right++
+			}
+		}
+		assert.Greater(t, left, 2*right, "upright %d, foot %d", left, right)
+	}
+}
+
 // Each fastening covers what it is said to cover, mirrored, and is bare nickel.
 func TestWhatHoldsThePinIsDrawnAsSuch(t *testing.T) {
 	b := framed(0x3366aa, reduce.Enamel)

@@ -2,6 +2,7 @@ package calls
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -121,6 +122,19 @@ func TestTheCheckFindsRoomForAStamp(t *testing.T) {
 	c, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
 	require.NotNil(t, c.Stamp)
 	assert.Equal(t, sizing.Holds, c.Stamp.Verdict)
+	pix := make([]byte, 4*40*30)
+	for i := range 30 {
+		copy(pix[4*(40*i+10):4*(40*i+30)], slices.Repeat([]byte{0, 0, 0, 255}, 20))
+	}
+	m, _ := ask[wire.BackMark](t, s, "backmark", wire.BackMarkAsk{W: 40, H: 30}, pix)
+	assert.Equal(t, [2]int{20, 30}, [2]int{m.Mark.W, m.Mark.H})
+	d.Back.Stamp.Mark = &m.Mark
+	c, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
+	require.NotNil(t, c.Stamp.Mark)
+	assert.True(t, c.Stamp.Mark.Holds)
+	with := cellsOf(c.Stamp, &m.Mark)
+	assert.InDelta(t, float64(c.Stamp.Mark.W), 20*float64(with.Side), 0.01)
+	d.Back.Stamp.Mark = nil
 	d.Back.Stamp.Lines = nil
 	c, _ = ask[wire.Check](t, s, "check", wire.CheckAsk{Picked: p}, nil)
 	assert.Nil(t, c.Stamp)

@@ -6,6 +6,7 @@ import (
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
 	"badgewright/sizing"
+	"badgewright/sizing/fastener"
 	"badgewright/sizing/sight"
 	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
@@ -117,10 +118,22 @@ func (u *subject) fasten(look *sight.Look, scale unit.PxPerMM) error {
 	look.Posts, look.Pad, look.Clutch = back.Posts, back.Pad, back.Clutch
 	look.Fastening, look.Bar, look.Upright = back.Fastening, back.Bar, back.Upright
 	// What cannot be stamped is told beside the picture.
-	if st, err := u.stamped(&back, scale); err == nil && st != nil && st.Height > 0 {
-		look.Stamp = &sight.Stamp{At: st.Middle, Strokes: st.Strokes(), Width: st.Stroke, Raised: st.Raised}
+	if st, err := u.stamped(&back, scale); err == nil && st.Struck() {
+		look.Stamp = &sight.Stamp{At: st.Middle, Strokes: st.Strokes(), Width: st.Stroke, Raised: st.Raised, Cells: cellsOf(st, u.design.Back.Stamp.Mark)}
 	}
 	return nil
+}
+
+// cellsOf is a mark at the top of its block, in its middle.
+func cellsOf(st *fastener.Stamped, mark *sizing.Mark) *sight.Cells {
+	if st.Mark == nil || mark == nil {
+		return nil
+	}
+	on, err := mark.Cells()
+	if err != nil {
+		return nil
+	}
+	return &sight.Cells{W: mark.W, H: mark.H, On: on, Side: st.Mark.Height / unit.MM(mark.H), Left: -st.Mark.W / 2, Top: -st.H / 2}
 }
 
 // recolours maps flats to the colours that a version gives them.

@@ -23,5 +23,6 @@ func init() {
 		"promise":        answering(promise),
 		"ics":            answering(calendarFile),
 		"fromquotes":     answering(fromQuotes),
+		"backmark":       answering(backMark),
 	})
 }

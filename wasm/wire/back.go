@@ -50,3 +50,16 @@ type Hung struct {
 	Back   fastener.Advice `json:"back"`
 	Places []Place         `json:"places"`
 }
+
+// BackMarkAsk comes with the pixels of the artist's own mark (RGBA, straight
+// alpha, 4*W*H bytes).
+type BackMarkAsk struct {
+	W int `json:"w"`
+	H int `json:"h"`
+}
+
+// BackMark is what of them is struck on the back.
+type BackMark struct {
+	Mark  sizing.Mark `json:"mark"`
+	Words string      `json:"words"`
+}

@@ -27,4 +27,5 @@ var OrderCalls = []Call{
 	{"days", DaysAsk{}, Days{}},
 	{"promise", PromiseAsk{}, Promise{}},
 	{"ics", CalendarFileAsk{}, CalendarFile{}},
+	{"backmark", BackMarkAsk{}, BackMark{}},
 }

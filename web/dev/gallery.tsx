@@ -54,7 +54,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
     <BeforeSheet wish={WISH} canvas={CANVAS} late={false} picture={undefined} problem="" planned={WISH} copied={false} bounds={{ least: 5, most: 150 }}
       onSize={idle} onMaking={idle} onFill={idle} onOwn={idle} onSide={idle} onSave={idle} onCopy={idle} onForget={idle} onClose={idle} />
   ),
-  back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
+  back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} markFault="" onMarkFile={idle} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
   sight: () => <SightPanel {...sightProps()} />,
   order: () => order({ quote: OPEN_QUOTE, list: { ...ORDER.list, faults: FAULTS, arrived: { text: '', fileName: '', read: READ } } }),
   cards: () => <>{CARDS.map((card, i) => <div key={i} class="popover" style={{ position: 'static', width: '300px', maxHeight: 'none' }}>{card()}</div>)}</>,

@@ -272,7 +272,20 @@ export interface Packing {
   sleeve: Range;
 }
 
-/** Stamp is lettering on the back, its lines from the top. */
+/** Mark is the artist's own mark as it is struck on the back, one bit a cell. */
+export interface Mark {
+  /** cells, 1 to 128 */
+  w: number;
+  h: number;
+  /** Rows is its cells from the top left as read from behind, a set bit where there is a stroke: highest bit first, each row begun on a byte, in base64 (RFC 4648, section 4). */
+  rows: string;
+  /** 0 for as high as there is room, up to a usual height */
+  height?: MM;
+  /** Least is the narrowest stroke or gap that the maker holds in it, mm; 0 for the usual. */
+  least?: MM;
+}
+
+/** Stamp is what stands on the back: the artist's own mark, lettering below it, its lines from the top, or one of the two. */
 export interface Stamp {
   lines: string[];
   /** of capitals; 0 for as large as there is room, up to a usual height */
@@ -281,6 +294,7 @@ export interface Stamp {
   raised: boolean;
   /** Least is the lowest capitals that the maker holds on a back; 0 for the usual. */
   least?: MM;
+  mark?: Mark;
 }
 
 /** Back is what the person wishes of the back; its zero value leaves all of it to the tool. */
@@ -1402,23 +1416,36 @@ export interface Fixing {
   caution: string;
 }
 
-/** Stamped is where lettering goes on the back. */
+/** StampedMark is the artist's own mark as it stands on the back. */
+export interface StampedMark {
+  w: MM;
+  height: MM;
+  /** the narrowest stroke or gap that is held */
+  least: MM;
+  /** HoldsFrom is the height from which no stroke and no gap is narrower. */
+  holdsFrom: MM;
+  holds: boolean;
+}
+
+/** Stamped is where lettering and the artist's own mark go on the back. */
 export interface Stamped {
   /** Middle is the middle of its block, mm from the left and top of the silhouette as seen from the FRONT; W and H its sides. */
   middle: Post;
   w: MM;
   h: MM;
-  /** of capitals */
+  /** of capitals; 0 for a mark alone */
   height: MM;
   /** how wide the strokes of a letter are */
   stroke: MM;
-  /** Largest is how high capitals can be at all, up to a usual height; 0 when there is no room. */
+  /** Largest is how high capitals, or a mark alone, can be, up to a usual height or what was asked; 0 when there is no room. */
   largest: MM;
   limit: MM;
   verdict: Verdict;
   lines: string[];
   raised: boolean;
   says: string;
+  /** Mark stands at the top of the block, in its middle; nil for none. */
+  mark?: StampedMark;
 }
 
 /** Matter is what a caution is about. */
@@ -3167,6 +3194,18 @@ export interface CalendarFile {
   type: string;
 }
 
+/** BackMarkAsk comes with the pixels of the artist's own mark (RGBA, straight alpha, 4*W*H bytes). */
+export interface BackMarkAsk {
+  w: number;
+  h: number;
+}
+
+/** BackMark is what of them is struck on the back. */
+export interface BackMark {
+  mark: Mark;
+  words: string;
+}
+
 /** FailureKind says why a call gave no answer. */
 export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
 
@@ -3228,7 +3267,8 @@ export interface Calls {
   days: { ask: DaysAsk; answer: Days };
   promise: { ask: PromiseAsk; answer: Promise };
   ics: { ask: CalendarFileAsk; answer: CalendarFile };
+  backmark: { ask: BackMarkAsk; answer: BackMark };
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark'];

@@ -1,4 +1,4 @@
-import type { Advice, Back, BackUsual, Check, Design, Fixing, Hung } from '../engine/wire.gen';
+import type { Advice, Back, BackUsual, Check, Design, Fixing, Hung, Mark } from '../engine/wire.gen';
 import { Choice, Section, Why } from '../widgets/basic';
 import { label } from '../words/back';
 import { backSays } from '../words/words';
@@ -21,6 +21,9 @@ export interface BackProps {
   onBack: OnBack;
   onMetal: (change: Partial<Pick<Design, 'base' | 'thickness'>>, what: string) => void;
   onTurn: () => void;
+  /** Why the last picture of a mark was refused; '' when it was not. */
+  markFault: string;
+  onMarkFile: (file: File, take: (mark: Mark) => void) => void;
 }
 
 export function BackPanel(p: BackProps) {
@@ -40,7 +43,7 @@ export function BackPanel(p: BackProps) {
           {b.why.length > 0 ? <Why>{b.why.map((w) => <p key={w}>{w}</p>)}</Why> : null}
           <BackHang back={b} hold={p.design.back?.hold} usual={p.usual} onBack={p.onBack} />
           <BackWeight {...p} back={b} />
-          <BackStamp check={check} stamp={p.design.back?.stamp} onBack={p.onBack} />
+          <BackStamp check={check} stamp={p.design.back?.stamp} onBack={p.onBack} markFault={p.markFault} onMarkFile={p.onMarkFile} />
           <BackCautions cautions={check.cautions} buyers={p.design.back?.buyers ?? ''} onBack={p.onBack} />
         </>
       ) : null}

@@ -69,7 +69,7 @@ export function BackFace({ back, check, now, home, seen, room, margin }: Props) 
               {margin > 0 ? sides.map((q) => <path key={q.no} d={`M${q.at.x} ${q.at.y}H${q.x}`} />) : null}
             </g>
             <Fastened back={now.back} on={on} moved={now.back !== check.back} />
-            {check.stamp && check.stamp.verdict !== 'holds' && check.stamp.height > 0 ? <Unheld stamp={check.stamp} on={on} /> : null}
+            {check.stamp && check.stamp.verdict !== 'holds' && check.stamp.w > 0 ? <Unheld stamp={check.stamp} on={on} /> : null}
           </svg>
           {now.back.bar > 0 ? null : posts.map((q) => (
             <PostHandle key={q.no} no={q.no} at={q.at} back={now.back} on={on} home={box} words={q.words} />
@@ -108,7 +108,7 @@ function Fastened({ back, on, moved }: { back: Advice; on: Behind; moved: boolea
   );
 }
 
-/** Round lettering that does not hold, as the picture has it. */
+/** Round a stamp that does not hold, as the picture has it. */
 function Unheld({ stamp, on }: { stamp: Stamped; on: Behind }) {
   const at = on.toSheet(stamp.middle);
   const [w, h] = [stamp.w * on.pxPerMM, stamp.h * on.pxPerMM];

@@ -1,5 +1,6 @@
 // The sections, in the order of the job: data in, wishes out.
 import { bringBack, chooseGround } from '../state/ask';
+import { bringMark, markFault } from '../state/backmark';
 import { buysNow, coloursOpen } from '../state/eyeBuys';
 import { begun } from '../state/line';
 import { liveBack, withBack } from '../state/posts';
@@ -92,7 +93,7 @@ export function Column() {
             onFinding={(index) => { s.turned.value = false; s.spot.value = { kind: 'finding', index, ...CENTRE }; toSheet(); }}
           />
           <Sizes />
-          <BackPanel check={check} hung={liveBack()} design={d} usual={s.hello.value?.back} turned={s.turned.value}
+          <BackPanel check={check} hung={liveBack()} design={d} usual={s.hello.value?.back} turned={s.turned.value} markFault={markFault.value} onMarkFile={(f, take) => void bringMark(f, take)}
             onPosts={(posts) => s.change((q) => withDesign(withBack(q, { hand: undefined }), { posts }), posts === 0 ? 'Posts as advised' : plural(posts, 'post'))}
             onBack={(change, what) => s.change((q) => withBack(q, change(designOf(q, s.at.value)?.back ?? {})), what)}
             onMetal={design}

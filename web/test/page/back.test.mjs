@@ -93,6 +93,32 @@ describe('the back', () => {
     await d.waitFor(() => !document.querySelector('#back .stamp-sizes, .unheld'));
   });
 
+  it('takes the artist’s own mark from a picture, tells what of it is too narrow, and lets it go', async () => {
+    await ready(d);
+    const look = () => d.evaluate(() => document.querySelector('.flipper .rear canvas').toDataURL());
+    const bring = (svg) => d.evaluate((text) => {
+      const data = new DataTransfer();
+      data.items.add(new File([text], 'mark.svg', { type: 'image/svg+xml' }));
+      document.querySelector('.back-mark').dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+    }, svg);
+    const bare = await look();
+    await bring('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40"><rect width="40" height="40" fill="#fff"/></svg>');
+    await d.waitForText('Nothing stands out', '.back-mark [role=alert]');
+    await bring('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40"><path d="M4 36V4h10v22h22v10z"/><path d="M25 4v16" stroke="#000" stroke-width="2"/></svg>');
+    await d.waitForText('A mark 6 mm high, cut in, clear of the edge and of the pads', '#back');
+    await d.waitFor((x) => document.querySelector('.flipper .rear canvas').toDataURL() !== x, bare);
+    await d.waitForText('Stamp on the back, once', '#order');
+    await d.type('#back .mark-sizes input', '2 mm');
+    await d.waitForText('narrower than 0.2 mm and may fill in or be lost', '#back');
+    await d.waitFor(() => document.querySelector('.unheld'));
+    await d.click('#back .back-mark button', 'Take your mark away');
+    await d.waitFor(() => !document.querySelector('#back .back-mark canvas, .unheld'));
+    await d.click('button', 'Undo');
+    await d.waitFor(() => document.querySelector('#back .back-mark canvas'));
+    for (let i = 0; i < 2; i++) await d.click('button', 'Undo');
+    await d.waitFor(() => !document.querySelector('#back .back-mark canvas'));
+  });
+
   it('cautions by those it is meant for, and leaves the last word to the law', async () => {
     await d.waitForText('The loose clutch always fits the small-parts cylinder', '#back .cautions');
     await d.click('#back label', 'under 3 too');
