@@ -44,11 +44,11 @@ export function BackMark({ mark, found, fault, onFile, onSet, onRemove }: Props)
         <p class="hint">{mark ? 'Dark is struck. The smaller, the plainer it should be.' : 'Dark on light, or on a transparent ground; or drop it here.'}</p>
       </div>
       {fault ? <p class="warn" role="alert">{fault}</p> : null}
-      {mark ? (
+      {mark && found ? (
         <div class="limit-grid mark-sizes">
-          <LengthField label="height of your mark" mm={mark.height || found?.height || LOWEST} least={LOWEST} most={HIGHEST}
+          <LengthField label="height of your mark" mm={mark.height || found.height || LOWEST} least={LOWEST} most={HIGHEST}
             onLength={(height, words) => onSet({ height }, `Mark ${words} high`)} />
-          <LengthField label="narrowest stroke or gap your maker holds" mm={mark.least || found?.least || FINEST} least={FINEST} most={COARSEST}
+          <LengthField label="narrowest your maker holds here" mm={mark.least || found.least} least={FINEST} most={COARSEST}
             onLength={(least, words) => onSet({ least }, `Narrowest stroke of the mark ${words}`)} />
         </div>
       ) : null}
