@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, beforeEach, describe, it } from 'node:test';
-import { at, drawings, SCREENS, servePage } from './house.mjs';
+import { at, drawings, NARROWEST, servePage } from './house.mjs';
 import { catchFiles, pxPerMM, savedFile } from './saved.mjs';
 import { ready, sizeOf } from './sheet.mjs';
 
@@ -152,7 +152,7 @@ describe('before drawing', () => {
     assert.equal(await d.evaluate(() => document.activeElement?.classList.contains('second')), true);
   });
 
-  for (const { name, w, h, scheme } of SCREENS) {
+  for (const { name, w, h, scheme } of NARROWEST) {
     it(`fits everybody on a ${name}, ${scheme}`, async () => {
       await d.scheme(scheme);
       await d.viewport(w, h);

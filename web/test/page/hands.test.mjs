@@ -2,7 +2,7 @@
 // line drawn or erased; each one step, replayed at another count and size.
 import assert from 'node:assert/strict';
 import { after, before, beforeEach, describe, it } from 'node:test';
-import { at, SCREENS, servePage } from './house.mjs';
+import { at, NARROWEST, servePage } from './house.mjs';
 import { bring, isClear, isGold, isNear, settled, tap, touch, WHITE } from './pin.mjs';
 import { counted, pick, ready, section } from './sheet.mjs';
 
@@ -302,7 +302,7 @@ describe('a line by hand', () => {
 });
 
 describe('everybody', () => {
-  for (const { name, w, h, scheme } of SCREENS) {
+  for (const { name, w, h, scheme } of NARROWEST) {
     it(`can use the cards and the line on a ${name}, ${scheme}`, async () => {
       await d.scheme(scheme);
       await d.viewport(w, h);

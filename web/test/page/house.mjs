@@ -24,13 +24,18 @@ export async function at(address, start = chromium) {
 
 export const base64 = (path) => readFileSync(path).toString('base64');
 
+const ALL = process.env.BADGEWRIGHT_SCREENS === 'all';
+
 /** Widths of a phone, a tablet and a desk in the light and in the dark. Each width
  * and each scheme is looked at; every pair of them with BADGEWRIGHT_SCREENS=all. */
 export const SCREENS = [
   { name: 'phone', w: 390, h: 844, scheme: 'dark' },
   { name: 'tablet', w: 820, h: 1180, scheme: 'light' },
   { name: 'desk', w: 1440, h: 900, scheme: 'dark' },
-].flatMap((s) => (process.env.BADGEWRIGHT_SCREENS === 'all' ? [{ ...s, scheme: 'light' }, { ...s, scheme: 'dark' }] : [s]));
+].flatMap((s) => (ALL ? [{ ...s, scheme: 'light' }, { ...s, scheme: 'dark' }] : [s]));
+
+/** For what is seen after many steps: the narrowest alone, unless all are wanted. */
+export const NARROWEST = ALL ? SCREENS : SCREENS.slice(0, 1);
 
 /** Calls the engine by name in the harness page. */
 export const call = (d, name, ask, places = []) => d.evaluate((n, a, p) => globalThis.harness.call(n, a, p), name, ask, places);
