@@ -24,7 +24,7 @@ func CIEDE2000(p, q Lab) float64 {
 	sc := 1 + float64(0.045*cm)
 	sh := 1 + float64(0.015*cm*t)
 	turn := (hm - 275) / 25
-	rt := -math.Sin(60*degree*fallOff(turn*turn)) * 2 * math.Sqrt(seventh(cm))
+	rt := -math.Sin(60*degree*FallOff(turn*turn)) * 2 * math.Sqrt(seventh(cm))
 	l, c, h := dL/sl, dC/sc, dH/sh
 	return math.Sqrt(max(0, float64(l*l)+float64(c*c)+float64(h*h)+float64(rt*c*h)))
 }
@@ -78,9 +78,9 @@ func hueStep(h1, h2 float64, grey bool) (dh, mean float64) {
 	return dh + 360, mean
 }
 
-// fallOff is exp(-t) for t >= 0, in plain arithmetic: the library's own exp
+// FallOff is exp(-t) for t >= 0, to about 1e-12, in plain arithmetic: the library's own exp
 // is machine code on some machines and not on others.
-func fallOff(t float64) float64 {
+func FallOff(t float64) float64 {
 	if t > 700 {
 		return 0
 	}

@@ -1,6 +1,10 @@
 package eye
 
-import "math"
+import (
+	"math"
+
+	"badgewright/reduce/colour"
+)
 
 // plane is one channel of a picture, row by row; what lies round it is 0.
 type plane struct {
@@ -53,7 +57,7 @@ func kernel(variance float64) []float32 {
 	n := int(math.Ceil(kernelReach * math.Sqrt(variance)))
 	k, sum := make([]float64, n+1), 0.0
 	for i := range k {
-		k[i] = exp(float64(i*i) / (2 * variance))
+		k[i] = colour.FallOff(float64(i*i) / (2 * variance))
 		sum += k[i]
 		if i > 0 {
 			sum += k[i]

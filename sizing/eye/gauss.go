@@ -6,24 +6,6 @@ import (
 	"badgewright/reduce/colour"
 )
 
-// exp is e^-t for t >= 0 in plain arithmetic: the library's own is machine code
-// on some machines and not on others.
-func exp(t float64) float64 {
-	if t > 700 {
-		return 0
-	}
-	x := t / 1024
-	sum, term := 1.0, 1.0
-	for i := 1; i < 12; i++ {
-		term *= -x / float64(i)
-		sum += term
-	}
-	for range 10 {
-		sum *= sum
-	}
-	return sum
-}
-
 // within is the share of a Gaussian that lies within t standard deviations of
 // its middle: erf(t / sqrt 2), by its series, from 0 on.
 func within(t float64) float64 {
@@ -37,7 +19,7 @@ func within(t float64) float64 {
 		term *= 2 * x * x / float64(2*n+1)
 		sum += term
 	}
-	return min(1, 2/math.SqrtPi*sum*exp(x*x))
+	return min(1, 2/math.SqrtPi*sum*colour.FallOff(x*x))
 }
 
 func distance(p, q colour.Lab) float64 {

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"badgewright/reduce/colour"
 	"badgewright/sizing/unit"
 )
 
@@ -83,7 +84,7 @@ func TestFilterParameters(t *testing.T) {
 
 func TestPlainFunctions(t *testing.T) {
 	for x := 0.0; x < 30; x += 0.37 {
-		assert.InEpsilon(t, math.Exp(-x), exp(x), 1e-12)
+		assert.InEpsilon(t, math.Exp(-x), colour.FallOff(x), 1e-12)
 	}
 	for x := 0.0; x < 7; x += 0.05 {
 		assert.InDelta(t, math.Erf(x/math.Sqrt2), within(x), 1e-12, "%v", x)
