@@ -1,6 +1,7 @@
 package unit
 
 import (
+	"errors"
 	"fmt"
 	"strconv"
 	"strings"
@@ -100,6 +101,8 @@ const (
 	amountParts = 6
 )
 
+const amountDo = "Type one such as 1.25."
+
 // twoWays says whether an amount can be read in two ways: "1,250" is twelve
 // hundred and fifty, or one and a quarter.
 func twoWays(t string) bool {
@@ -127,18 +130,17 @@ func inPlainPoints(t string) string {
 // "12 %". What stands beside the field, a currency's code or "%", may be
 // repeated; another is a *Mistake, as is less than nothing.
 func ParseAmount(text, beside string) (decimal.Decimal, error) {
-	const do = "Type one such as 1.25."
 	shown := strings.TrimSpace(text)
 	t := inPlainPoints(spaces.Replace(without(text, beside)))
 	whole, parts, _ := strings.Cut(strings.Replace(t, ",", ".", 1), ".")
 	switch {
 	case strings.Trim(t, ".,") == "":
-		return decimal.Zero, &Mistake{What: "No amount is given.", Do: do}
+		return decimal.Zero, &Mistake{What: "No amount is given.", Do: amountDo}
 	case twoWays(t):
 		plain := strings.Replace(t, ",", "", 1)
 		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q can mean two things.", shown), Do: fmt.Sprintf("Type %s or %s.", plain, strings.Replace(t, ",", ".", 1))}
 	case strings.Trim(whole+parts, digits) != "":
-		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q cannot be read as an amount.", shown), Do: do}
+		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q cannot be read as an amount.", shown), Do: amountDo}
 	case len(whole) > amountWhole || len(parts) > amountParts:
 		return decimal.Zero, &Mistake{
 			What: fmt.Sprintf("%q has too many digits.", shown),
@@ -146,6 +148,58 @@ func ParseAmount(text, beside string) (decimal.Decimal, error) {
 		}
 	}
 	return decimal.NewFromString("0" + whole + "." + parts + "0")
+}
+
+// shares are the spellings of a percentage, longest first.
+var shares = []string{"per cent", "percent", "pct", "p.c.", "%"}
+
+// ParsePercent reads a share in percent, exactly, 0 or more: "12", "12,5 %",
+// "8.1 per cent". What is unclear is a *Mistake.
+func ParsePercent(text string) (decimal.Decimal, error) {
+	t := withoutUnit(text, shares)
+	const do = "Type one such as 12.5 %."
+	if t == "" {
+		return decimal.Zero, &Mistake{What: "No percentage is given.", Do: do}
+	}
+	d, err := ParseAmount(t, "")
+	var m *Mistake
+	if errors.As(err, &m) && m.Do == amountDo {
+		err = &Mistake{What: fmt.Sprintf("%q cannot be read as a percentage.", strings.TrimSpace(text)), Do: do}
+	}
+	return d, err
+}
+
+// workingDays are the spellings of days, longest first.
+var workingDays = []string{"working days", "working day", "workdays", "workday", "business days", "business day", "days", "day", "d"}
+
+// ParseDays reads whole working days, 0 or more: "10", "10 working days",
+// "1 day". Weeks are refused: how many working days one has hangs on the place.
+func ParseDays(text string) (int, error) {
+	const do = "Type a whole number of working days, such as 10."
+	shown := strings.TrimSpace(text)
+	t := withoutUnit(text, workingDays)
+	if t == "" {
+		return 0, &Mistake{What: "No days are given.", Do: do}
+	}
+	if weeks := strings.ToLower(shown); strings.HasSuffix(weeks, "week") || strings.HasSuffix(weeks, "weeks") {
+		return 0, &Mistake{What: fmt.Sprintf("%q is not in days.", shown), Do: "Count working days: a week has five in most places."}
+	}
+	n, err := ParseCount(t, "")
+	if err != nil {
+		return 0, &Mistake{What: fmt.Sprintf("%q is not a whole number of days.", shown), Do: do}
+	}
+	return n, nil
+}
+
+// withoutUnit takes the first of some spellings off the end of a text.
+func withoutUnit(text string, units []string) string {
+	t := strings.ToLower(strings.TrimSpace(text))
+	for _, u := range units {
+		if cut, ok := strings.CutSuffix(t, u); ok {
+			return strings.TrimSpace(cut)
+		}
+	}
+	return t
 }
 
 // ParseCurrency reads a currency's code, in letters of either case.

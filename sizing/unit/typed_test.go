@@ -109,3 +109,33 @@ func TestCurrenciesAreCodes(t *testing.T) {
 		refused(t, err, text)
 	}
 }
+
+func TestPercentagesAsPeopleWriteThem(t *testing.T) {
+	for text, want := range map[string]string{"12": "12", "12,5 %": "12.5", "8.1 per cent": "8.1", "0": "0", " 3.4% ": "3.4", "2 Percent": "2", "0,125 %": "0.125", "100 pct": "100"} {
+		d, err := ParsePercent(text)
+		if assert.NoError(t, err, text) {
+			assert.Equal(t, want, d.String(), text)
+		}
+	}
+	for _, text := range []string{"", "%", "-3 %", "half", "3 %%", "EUR 3", "1.2.3", "3 ‰", "12 of 100"} {
+		_, err := ParsePercent(text)
+		refused(t, err, text)
+	}
+	_, err := ParsePercent("half")
+	assert.Equal(t, `"half" cannot be read as a percentage. Type one such as 12.5 %.`, refused(t, err, "half").Error())
+}
+
+func TestDaysAsPeopleWriteThem(t *testing.T) {
+	for text, want := range map[string]int{"10": 10, "10 days": 10, " 1 day": 1, "15 Working Days": 15, "0": 0, "3d": 3, "7 workdays": 7, "20 business days": 20, "1 000 days": 1000} {
+		n, err := ParseDays(text)
+		if assert.NoError(t, err, text) {
+			assert.Equal(t, want, n, text)
+		}
+	}
+	for _, text := range []string{"", "days", "-2", "2.5 days", "two days", "10 hours", "Monday", "3 months"} {
+		_, err := ParseDays(text)
+		refused(t, err, text)
+	}
+	_, err := ParseDays("2 weeks")
+	assert.Equal(t, `"2 weeks" is not in days. Count working days: a week has five in most places.`, refused(t, err, "2 weeks").Error())
+}

@@ -29,6 +29,8 @@ var readers = map[wire.TypedAs]func(wire.TypedAsk) (wire.Typed, error){
 	wire.TypedAmount:   typedAmount,
 	wire.TypedCurrency: typedCurrency,
 	wire.TypedColour:   typedColour,
+	wire.TypedPercent:  typedPercent,
+	wire.TypedDays:     typedDays,
 }
 
 func typedLength(ask wire.TypedAsk) (wire.Typed, error) {
@@ -72,6 +74,31 @@ func typedAmount(ask wire.TypedAsk) (wire.Typed, error) {
 		return wire.Typed{}, err
 	}
 	return wire.Typed{Text: d.String(), Words: d.String()}, nil
+}
+
+func typedPercent(ask wire.TypedAsk) (wire.Typed, error) {
+	d, err := unit.ParsePercent(ask.Text)
+	if err != nil {
+		return wire.Typed{}, err
+	}
+	t := wire.Typed{Number: d.InexactFloat64(), Text: d.String(), Words: d.String() + " %"}
+	return t, within(t, ask, func(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + " %" })
+}
+
+func typedDays(ask wire.TypedAsk) (wire.Typed, error) {
+	n, err := unit.ParseDays(ask.Text)
+	if err != nil {
+		return wire.Typed{}, err
+	}
+	t := wire.Typed{Number: float64(n), Words: daysWords(float64(n))}
+	return t, within(t, ask, daysWords)
+}
+
+func daysWords(n float64) string {
+	if n == 1 {
+		return "1 working day"
+	}
+	return strconv.FormatFloat(n, 'f', -1, 64) + " working days"
 }
 
 func typedCurrency(ask wire.TypedAsk) (wire.Typed, error) {

@@ -26,6 +26,9 @@ func TestWhatIsTypedIsRead(t *testing.T) {
 		{wire.TypedAsk{Text: "EUR 1,25", As: wire.TypedAmount, Beside: "EUR"}, wire.Typed{Text: "1.25", Words: "1.25"}},
 		{wire.TypedAsk{Text: "jpy", As: wire.TypedCurrency}, wire.Typed{Text: "JPY", Words: "JPY"}},
 		{wire.TypedAsk{Text: "#2a6f97", As: wire.TypedColour}, wire.Typed{RGB: colour.RGB8{R: 0x2a, G: 0x6f, B: 0x97}, Words: "#2a6f97"}},
+		{wire.TypedAsk{Text: "12,5 %", As: wire.TypedPercent, Most: 100}, wire.Typed{Number: 12.5, Text: "12.5", Words: "12.5 %"}},
+		{wire.TypedAsk{Text: "1 day", As: wire.TypedDays}, wire.Typed{Number: 1, Words: "1 working day"}},
+		{wire.TypedAsk{Text: "15 working days", As: wire.TypedDays, Most: 250}, wire.Typed{Number: 15, Words: "15 working days"}},
 	} {
 		got, _ := ask[wire.Typed](t, NewSession(), "typed", c.ask, nil)
 		assert.Equal(t, c.want, got, c.ask.Text)
@@ -48,6 +51,10 @@ func TestWhatCannotBeReadIsRefusedInWords(t *testing.T) {
 		{wire.TypedAsk{Text: "free", As: wire.TypedAmount, Beside: "EUR"}, `"free"`},
 		{wire.TypedAsk{Text: "money", As: wire.TypedCurrency}, "three letters"},
 		{wire.TypedAsk{Text: "blue", As: wire.TypedColour}, "#1a6b8f"},
+		{wire.TypedAsk{Text: "130 %", As: wire.TypedPercent, Most: 100}, "130 % is too large here. Give at most 100 %."},
+		{wire.TypedAsk{Text: "some", As: wire.TypedPercent}, "percentage"},
+		{wire.TypedAsk{Text: "400", As: wire.TypedDays, Least: 1, Most: 250}, "400 working days is too large here. Give from 1 working day to 250 working days."},
+		{wire.TypedAsk{Text: "2,5 days", As: wire.TypedDays}, "whole number of days"},
 	} {
 		text, err := json.Marshal(c.ask)
 		require.NoError(t, err)

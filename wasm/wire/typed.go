@@ -15,6 +15,8 @@ const (
 	TypedAmount   TypedAs = "amount" // of a price list: money, or a share in percent
 	TypedCurrency TypedAs = "currency"
 	TypedColour   TypedAs = "colour"
+	TypedPercent  TypedAs = "percent"
+	TypedDays     TypedAs = "days" // whole working days
 )
 
 // TypedAsk asks what a typed text means. What cannot be read, or lies out of
@@ -26,7 +28,7 @@ type TypedAsk struct {
 	// or in, a currency's code, "%", "pins".
 	Beside string `json:"beside"`
 	// Least and Most bound a length (mm), an area (mm2), a force (N),
-	// an angle (degrees) or a count; Most 0 is no bound.
+	// an angle (degrees), a count, a percentage or days; Most 0 is no bound.
 	Least float64 `json:"least"`
 	Most  float64 `json:"most"`
 }
@@ -34,8 +36,8 @@ type TypedAsk struct {
 // Typed is what a typed text means; which field holds it hangs on what it
 // stands for.
 type Typed struct {
-	Number float64     `json:"number"` // a length in mm, an area in mm2, a force in N, an angle in degrees, a count
-	Text   string      `json:"text"`   // an amount, exactly; a currency's code
+	Number float64     `json:"number"` // a length in mm, an area in mm2, a force in N, an angle in degrees, a count, percent, working days
+	Text   string      `json:"text"`   // an amount or percentage, exactly; a currency's code
 	RGB    colour.RGB8 `json:"rgb"`
 	Words  string      `json:"words"` // how it reads back: "31.8 mm (1.25 in)"
 }

@@ -2207,7 +2207,7 @@ export interface TrueSize {
 }
 
 /** TypedAs is what a typed text stands for. */
-export type TypedAs = "length" | "area" | "force" | "angle" | "count" | "amount" | "currency" | "colour";
+export type TypedAs = "length" | "area" | "force" | "angle" | "count" | "amount" | "currency" | "colour" | "percent" | "days";
 
 /** TypedAsk asks what a typed text means. What cannot be read, or lies out of bounds, is refused in words that belong at the field. */
 export interface TypedAsk {
@@ -2215,16 +2215,16 @@ export interface TypedAsk {
   as: TypedAs;
   /** Beside is what stands beside the field and is meant by a bare number: mm or in, a currency's code, "%", "pins". */
   beside: string;
-  /** Least and Most bound a length (mm), an area (mm2), a force (N), an angle (degrees) or a count; Most 0 is no bound. */
+  /** Least and Most bound a length (mm), an area (mm2), a force (N), an angle (degrees), a count, a percentage or days; Most 0 is no bound. */
   least: number;
   most: number;
 }
 
 /** Typed is what a typed text means; which field holds it hangs on what it stands for. */
 export interface Typed {
-  /** a length in mm, an area in mm2, a force in N, an angle in degrees, a count */
+  /** a length in mm, an area in mm2, a force in N, an angle in degrees, a count, percent, working days */
   number: number;
-  /** an amount, exactly; a currency's code */
+  /** an amount or percentage, exactly; a currency's code */
   text: string;
   rgb: RGB8;
   /** how it reads back: "31.8 mm (1.25 in)" */
