@@ -24,6 +24,9 @@ type StepRow struct {
 	LatestLast  Date `json:"latestLast"`
 	// Spare is the working days between Last and LatestLast, below 0 when late.
 	Spare int `json:"spare"`
+	// Falls and Latest are the two pairs of days in words.
+	Falls  string `json:"falls"`
+	Latest string `json:"latest"`
 	// Over names what stands still between First and Last: holidays, closures.
 	Over []string `json:"over"`
 	Says string   `json:"says"`
@@ -57,6 +60,10 @@ type Calendar struct {
 	Best     int      `json:"best"`
 	BestSays string   `json:"bestSays"`
 	Notes    []string `json:"notes"`
+	Ruler    Ruler    `json:"ruler"`
+	// Missing are usual closures of a maker within these days that are not among
+	// the maker's days off.
+	Missing []DaySpan `json:"missing"`
 
 	ahead, latest []span
 	slack         span
@@ -88,14 +95,21 @@ func Reckon(s Schedule) (*Calendar, unit.Faults) {
 	}
 	p.compare(c)
 	p.notes(c, after)
+	p.draw(c, after)
 	return c, nil
+}
+
+// draw fills in what the calendar is drawn from.
+func (p *plan) draw(c *Calendar, after Day) {
+	c.Ruler = p.ruler(c, after)
+	c.Missing = p.missing(p.today, max(after, p.launch))
 }
 
 func (p *plan) row(i int, s span) StepRow {
 	step := p.Steps[i]
 	r := StepRow{Key: step.Key, Name: step.Name, Days: p.length(i, p.Way), By: step.By, Over: []string{}}
 	if s.last >= s.first {
-		r.First, r.Last = s.first.Date(), s.last.Date()
+		r.First, r.Last, r.Falls = s.first.Date(), s.last.Date(), s.says()
 		r.Over = p.counted(step.By).over(s)
 	}
 	return r
@@ -105,8 +119,8 @@ func (p *plan) row(i int, s span) StepRow {
 func (r *workdays) over(s span) []string {
 	all := []string{}
 	for d := s.first; d <= s.last; d++ {
-		if why := r.free(d); why != "" && why != weekendName && !slices.Contains(all, why) {
-			all = append(all, why)
+		if kind, name := r.why(d); kind != "" && kind != FreeWeekend && !slices.Contains(all, name) {
+			all = append(all, name)
 		}
 	}
 	return all
@@ -123,7 +137,7 @@ func (p *plan) late(c *Calendar, ahead []span, after Day) bool {
 	for i, s := range latest {
 		r := &c.Rows[i]
 		if s.last >= s.first {
-			r.LatestFirst, r.LatestLast = s.first.Date(), s.last.Date()
+			r.LatestFirst, r.LatestLast, r.Latest = s.first.Date(), s.last.Date(), s.says()
 		}
 		if r.First != "" {
 			r.Spare = p.counted(p.Steps[i].By).count(ahead[i].last, s.last)
@@ -131,7 +145,7 @@ func (p *plan) late(c *Calendar, ahead []span, after Day) bool {
 		}
 	}
 	if slack.last >= slack.first {
-		c.Slack.LatestFirst, c.Slack.LatestLast = slack.first.Date(), slack.last.Date()
+		c.Slack.LatestFirst, c.Slack.LatestLast, c.Slack.Latest = slack.first.Date(), slack.last.Date(), slack.says()
 	}
 	c.Position = p.position(c, latest, slack, after)
 	return true

@@ -50,7 +50,7 @@ func TestStepsAreCountedBackFromTheLaunch(t *testing.T) {
 	assert.Equal(t, Date("2027-04-27"), c.Ready)
 	assert.True(t, c.Makes)
 	assert.True(t, c.Keeps)
-	assert.Equal(t, "Drawing can wait 8 working days: it must go on by Thu 11 Mar 2027.", c.Position)
+	assert.Equal(t, "Drawing can wait 8 working days, until Thu 11 Mar 2027 at the latest.", c.Position)
 	assert.Equal(t, "8 working days to spare: over by Thu 6 May 2027 at the latest", c.Rows[5].Says)
 }
 
@@ -62,12 +62,12 @@ func TestTodayStandsSomewhere(t *testing.T) {
 		want  string
 	}{
 		{"2027-03-11", "", 0, "Drawing must go on now to make Fri 14 May 2027."},
-		{"2027-03-12", "", 0, "Fri 14 May 2027 is made, but of the slack of 5 working days only 4 is left."},
+		{"2027-03-12", "", 0, "Fri 14 May 2027 is made, but of the slack of 5 working days only 4 are left."},
 		{"2027-03-18", "", 0, "Fri 14 May 2027 is made, but none of the slack is left."},
 		{"2027-03-19", "", 0, "1 working day too late for Fri 14 May 2027: all is ready on Sat 15 May 2027."},
 		{"2027-03-16", KeyDrawing, 3, "Drawing must go on now to make Fri 14 May 2027."},
-		{"2027-03-15", KeyDrawing, 3, "Drawing can wait 1 working day: it must go on by Tue 16 Mar 2027."},
-		{"2027-04-01", KeyMaking, 5, "Making can wait 1 working day: it must go on by Fri 2 Apr 2027."},
+		{"2027-03-15", KeyDrawing, 3, "Drawing can wait 1 working day, until Tue 16 Mar 2027 at the latest."},
+		{"2027-04-01", KeyMaking, 5, "Making can wait 1 working day, until Fri 2 Apr 2027 at the latest."},
 		{"2027-05-13", KeyListing, 1, "Fri 14 May 2027 is made, but of the slack of 5 working days only 1 is left."},
 		{"2027-05-20", "", 0, "The launch day, Fri 14 May 2027, is not to be made any more: all is ready on Fri 16 Jul 2027."},
 	} {

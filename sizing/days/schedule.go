@@ -69,6 +69,8 @@ type Schedule struct {
 	// for none.
 	Ways []DeliveryWay `json:"ways"`
 	Way  int           `json:"way"`
+	// Unpriced says that what the ways cost is not known: nothing is said of it.
+	Unpriced bool `json:"unpriced,omitzero"`
 	// Currency and MinorDigits are for what a delivery choice saves.
 	Currency    string `json:"currency"`
 	MinorDigits int    `json:"minorDigits"`
@@ -175,7 +177,7 @@ func (p *plan) ways(f *unit.Faults) {
 			f.Say(at+".total", "The order costs %s by %s; a price is 0 or more.", w.Total, w.Name)
 		}
 	}
-	if len(p.Ways) > 0 {
+	if len(p.Ways) > 0 && !p.Unpriced {
 		if _, ok := unit.MinorDigits(p.Currency); !ok || p.MinorDigits < 0 || p.MinorDigits > 4 {
 			f.Say("currency", "%q is no currency code; it has three capital letters, such as EUR.", p.Currency)
 		}

@@ -9,7 +9,8 @@ import (
 )
 
 // compare works out every delivery choice, and finds the cheapest that makes
-// the launch day; ties go to the one that is ready first.
+// the launch day, or the first ready where no price is known; ties go to the one
+// that is ready first.
 func (p *plan) compare(c *Calendar) {
 	best := Day(0)
 	base := max(p.Way, 0)
@@ -19,7 +20,10 @@ func (p *plan) compare(c *Calendar) {
 			c.Ways = append(c.Ways, WayRow{Name: w.Name, Says: "never ready: there are not enough working days"})
 			continue
 		}
-		saves := p.Ways[base].Total.Sub(w.Total)
+		saves := decimal.Zero
+		if !p.Unpriced {
+			saves = p.Ways[base].Total.Sub(w.Total)
+		}
 		r := WayRow{Name: w.Name, Ready: after.Date(), Saves: saves, Says: "ready " + after.Says()}
 		if p.has.launch {
 			_, slack, _ := p.back(p.launch, i)
@@ -28,17 +32,25 @@ func (p *plan) compare(c *Calendar) {
 		}
 		r.Says += p.against(saves, p.Ways[base].Name)
 		c.Ways = append(c.Ways, r)
-		cheaper := c.Best < 0 || w.Total.LessThan(p.Ways[c.Best].Total) || w.Total.Equal(p.Ways[c.Best].Total) && after < best
-		if r.Makes && cheaper {
+		if r.Makes && (c.Best < 0 || p.better(w, after, p.Ways[c.Best], best)) {
 			c.Best, best = i, after
 		}
 	}
 	c.BestSays = p.bestWords(c)
 }
 
+func (p *plan) better(w DeliveryWay, ready Day, than DeliveryWay, thanReady Day) bool {
+	if p.Unpriced || w.Total.Equal(than.Total) {
+		return ready < thanReady
+	}
+	return w.Total.LessThan(than.Total)
+}
+
 // against says what a way saves, or costs more than another.
 func (p *plan) against(saves decimal.Decimal, other string) string {
 	switch {
+	case p.Unpriced:
+		return ""
 	case saves.IsPositive():
 		return fmt.Sprintf(", %s less than %s", unit.Money(saves, p.Currency, p.MinorDigits), other)
 	case saves.IsNegative():
@@ -59,7 +71,7 @@ func (p *plan) makes(r WayRow) string {
 
 func (p *plan) bestWords(c *Calendar) string {
 	switch {
-	case len(p.Ways) == 0 || !p.has.launch:
+	case len(p.Ways) == 0 || !p.has.launch || p.Unpriced && c.Best >= 0:
 		return ""
 	case c.Best < 0:
 		return fmt.Sprintf("No delivery choice makes %s.", p.launch.Says())

@@ -12,6 +12,20 @@ func counted(n int) string {
 	return fmt.Sprintf("%d working days", n)
 }
 
+// says writes the days of a span, without naming a month or a year twice.
+func (s span) says() string {
+	from, to := s.first.at(), s.last.at()
+	switch {
+	case s.first == s.last:
+		return s.last.Says()
+	case from.Year() != to.Year():
+		return from.Format("Mon 2 Jan 2006") + " to " + s.last.Says()
+	case from.Month() != to.Month():
+		return from.Format("Mon 2 Jan") + " to " + s.last.Says()
+	}
+	return from.Format("Mon 2") + " to " + s.last.Says()
+}
+
 func spareWords(spare int, s span) string {
 	switch {
 	case spare < 0:
@@ -56,7 +70,7 @@ func (p *plan) position(c *Calendar, latest []span, slack span, after Day) strin
 	}
 	by := p.must(latest[i], i)
 	if n := p.counted(p.Steps[i].By).count(p.from(), by); n > 0 {
-		return fmt.Sprintf("%s can wait %s: it must go on by %s.", name, counted(n), by.Says())
+		return fmt.Sprintf("%s can wait %s, until %s at the latest.", name, counted(n), by.Says())
 	}
 	return fmt.Sprintf("%s must go on now to make %s.", name, launch)
 }
@@ -72,7 +86,10 @@ func (p *plan) eaten(slack span, after Day) string {
 	if left == 0 {
 		return "none of the slack is left"
 	}
-	return fmt.Sprintf("of the slack of %s only %d is left", counted(p.Slack), left)
+	if left == 1 {
+		return fmt.Sprintf("of the slack of %s only 1 is left", counted(p.Slack))
+	}
+	return fmt.Sprintf("of the slack of %s only %d are left", counted(p.Slack), left)
 }
 
 // next is the first step with something left to do.

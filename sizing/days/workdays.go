@@ -1,6 +1,7 @@
 package days
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -97,26 +98,30 @@ func (r *workdays) spans(f *unit.Faults, field, whose string, all []DaySpan) {
 
 // free tells why nobody works on a day; empty on a working day.
 func (r *workdays) free(d Day) (why string) {
+	_, why = r.why(d)
+	return why
+}
+
+// why tells in one word and in a name why nobody works on a day; both are empty
+// on a working day.
+func (r *workdays) why(d Day) (kind FreeKind, name string) {
 	if slices.Contains(r.worked, d) {
-		return ""
+		return "", ""
 	}
 	for _, s := range r.off {
 		if d >= s.from && d <= s.to {
-			if s.name == "" {
-				return "day off"
-			}
-			return s.name
+			return FreeOff, cmp.Or(s.name, "day off")
 		}
 	}
 	for _, h := range r.inYear(d.Year()) {
 		if h.day == d {
-			return h.name
+			return FreeHoliday, h.name
 		}
 	}
 	if r.weekend[d.Weekday()] {
-		return weekendName
+		return FreeWeekend, weekendName
 	}
-	return ""
+	return "", ""
 }
 
 const weekendName = "weekend"

@@ -42,33 +42,33 @@ func orderUsual(_ *Session, _ Job, ask wire.OrderUsualAsk) (Reply, error) {
 // calendar works out an order's days.
 func calendar(_ *Session, _ Job, ask wire.DaysAsk) (Reply, error) {
 	schedule := ask.Schedule
+	unpriced := ""
 	if ask.Priced != nil {
-		if err := deliveries(&schedule, ask.Priced); err != nil {
-			return Reply{}, err
-		}
+		unpriced = deliveries(&schedule, ask.Priced)
 	}
 	c, faults := days.Reckon(schedule)
-	return Reply{Answer: wire.Days{Faults: faultsOf(faults), Schedule: schedule, Calendar: c}}, nil
+	return Reply{Answer: wire.Days{Faults: faultsOf(faults), Schedule: schedule, Calendar: c, Unpriced: unpriced}}, nil
 }
 
 // deliveries makes the ways of delivery from a price list: what the order costs
-// by each, the one in use being the order's.
-func deliveries(s *days.Schedule, p *wire.PricedOrder) error {
+// by each, the one in use being the order's. Where the list does not say what
+// one costs, its days count all the same, and unpriced is why.
+func deliveries(s *days.Schedule, p *wire.PricedOrder) (unpriced string) {
 	s.Currency, s.MinorDigits = p.List.Currency, p.List.MinorDigits
-	s.Ways, s.Way = []days.DeliveryWay{}, -1
+	s.Ways, s.Way, s.Unpriced = []days.DeliveryWay{}, -1, false
 	for i, c := range p.List.Delivery.Choices {
 		o := p.Order
 		o.Terms.Delivery = c.Name
 		total, err := run.Total(p.List, o)
 		if err != nil {
-			return err
+			unpriced, s.Unpriced = err.Error(), true
 		}
 		s.Ways = append(s.Ways, days.DeliveryWay{Name: c.Name, Making: c.Days, Total: total})
 		if c.Name == p.Order.Terms.Delivery || i == 0 && p.Order.Terms.Delivery == "" {
 			s.Way = i
 		}
 	}
-	return nil
+	return unpriced
 }
 
 // promise says what day can be promised to those who pay ahead.

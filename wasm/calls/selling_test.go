@@ -193,3 +193,22 @@ func TestEmptyRequestsAreAnswered(t *testing.T) {
 		require.NoError(t, err, name)
 	}
 }
+
+// What a list leaves open costs the savings, not the days.
+func TestDeliveryDaysCountWithoutTheirPrice(t *testing.T) {
+	of := pricedPin(t)
+	d, _ := ask[wire.Days](t, NewSession(), "days", wire.DaysAsk{Schedule: schedule(), Priced: &of}, nil)
+	require.Empty(t, d.Faults)
+	assert.Empty(t, d.Unpriced)
+	require.Len(t, d.Calendar.Ways, 3)
+	assert.Equal(t, 15, d.Calendar.Rows[2].Days, "making by the list's usual way")
+	assert.Contains(t, d.Calendar.BestSays, "saves EUR")
+	var open run.Rate
+	of.List.Delivery.Choices[2].More = open
+	d, _ = ask[wire.Days](t, NewSession(), "days", wire.DaysAsk{Schedule: schedule(), Priced: &of}, nil)
+	require.Empty(t, d.Faults)
+	assert.Contains(t, d.Unpriced, "Delivery: rush")
+	assert.Equal(t, 15, d.Calendar.Rows[2].Days)
+	assert.Empty(t, d.Calendar.BestSays)
+	assert.NotContains(t, d.Calendar.Ways[1].Says, "EUR")
+}

@@ -50,6 +50,8 @@ type Days struct {
 	Faults   []unit.Fault   `json:"faults"`
 	Schedule days.Schedule  `json:"schedule"`
 	Calendar *days.Calendar `json:"calendar,omitempty"`
+	// Unpriced is why nothing is said of what a delivery choice saves; mostly empty.
+	Unpriced string `json:"unpriced,omitempty"`
 }
 
 // PromiseAsk asks what day can be promised to those who pay ahead.

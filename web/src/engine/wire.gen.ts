@@ -3069,6 +3069,8 @@ export interface Schedule {
   /** Ways are the delivery choices there are, and Way the one in use; below 0 for none. */
   ways: DeliveryWay[];
   way: number;
+  /** Unpriced says that what the ways cost is not known: nothing is said of it. */
+  unpriced: boolean;
   /** Currency and MinorDigits are for what a delivery choice saves. */
   currency: string;
   minorDigits: number;
@@ -3098,6 +3100,9 @@ export interface StepRow {
   latestLast: Date;
   /** Spare is the working days between Last and LatestLast, below 0 when late. */
   spare: number;
+  /** Falls and Latest are the two pairs of days in words. */
+  falls: string;
+  latest: string;
   /** Over names what stands still between First and Last: holidays, closures. */
   over: string[];
   says: string;
@@ -3116,6 +3121,25 @@ export interface WayRow {
   says: string;
 }
 
+/** FreeKind says why nobody works on a day. */
+export type FreeKind = "weekend" | "holiday" | "off";
+
+/** FreeRun is a run of days without work, both ends among them. */
+export interface FreeRun {
+  from: Date;
+  to: Date;
+  kind: FreeKind;
+  name: string;
+}
+
+/** Ruler is the days that a calendar is drawn over, whole weeks from Monday to Sunday, and what is free of them at both ends. */
+export interface Ruler {
+  from: Date;
+  to: Date;
+  here: FreeRun[];
+  maker: FreeRun[];
+}
+
 /** Calendar is the answer to a schedule. */
 export interface Calendar {
   rows: StepRow[];
@@ -3132,6 +3156,9 @@ export interface Calendar {
   best: number;
   bestSays: string;
   notes: string[];
+  ruler: Ruler;
+  /** Missing are usual closures of a maker within these days that are not among the maker's days off. */
+  missing: DaySpan[];
 }
 
 /** Days is the calendar, or what is wrong with the schedule; Schedule has its fields filled in. */
@@ -3139,6 +3166,8 @@ export interface Days {
   faults: Fault[];
   schedule: Schedule;
   calendar?: Calendar;
+  /** Unpriced is why nothing is said of what a delivery choice saves; mostly empty. */
+  unpriced?: string;
 }
 
 /** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */

@@ -8,13 +8,8 @@ import { choices } from '../state/choices';
 import * as l from '../state/lists';
 import { designOf, priceListOf, withDesign, withPriceList, withVersion } from '../state/project';
 import * as s from '../state/store';
+import { dayOf } from '../state/today';
 import { plural } from '../words/words';
-
-/** Today as ISO 8601 has it, where the person is. */
-function today(): string {
-  const d = new Date();
-  return [d.getFullYear(), d.getMonth() + 1, d.getDate()].map((n) => String(n).padStart(2, '0')).join('-');
-}
 
 const rate = (r: MakerRate) => (rates.value = [...rates.value.filter((o) => o.currency !== r.currency), r]);
 
@@ -35,7 +30,7 @@ export function Order({ children }: { children?: ComponentChildren }) {
   if (!p || !v || !used) return null;
   const { quote, problem } = bill.value;
   const c = compared.value;
-  const day = today();
+  const day = dayOf(new Date());
   return (
     <OrderPanel
       quote={quote} problem={problem ?? ''} late={s.behind.value} version={v}
