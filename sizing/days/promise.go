@@ -17,6 +17,9 @@ type PresaleDays struct {
 	Carriage int `json:"carriage"`
 }
 
+// UsualPresale is days to start from (this tool's choice).
+func UsualPresale() PresaleDays { return PresaleDays{Payout: 14, Posting: 3, Carriage: 7} }
+
 // PromisedDays is the day that can honestly be named to those who pay ahead.
 type PromisedDays struct {
 	Closes Date `json:"closes"`

@@ -42,6 +42,12 @@ type Guess struct {
 // (this tool's choice).
 func UsualPrior() DemandPrior { return DemandPrior{Orders: 1, Days: 1} }
 
+// UsualGuess is invented figures to start from: no pre-sale yet, and a wide
+// range round the smaller orders that are common (this tool's choice).
+func UsualGuess() Guess {
+	return Guess{Kind: ByThree, Low: 30, Likely: 80, High: 160, DaysLeft: 14, Prior: UsualPrior()}
+}
+
 // Bounds past which a figure is a slip of the keys (this tool's choice).
 const (
 	MostWanted = 20_000

@@ -15,12 +15,14 @@ type VersionGuess struct {
 	Guess Guess  `json:"guess"`
 }
 
-// Question asks how many pieces to order. The bill goes by their number in all,
-// so versions are taken to cost the same.
+// Question asks how many pieces to order.
 type Question struct {
 	Versions []VersionGuess
 	Stake    Stake
-	Bill     Bill
+	// Bill goes by the number of pieces in all. Split, where it is given, takes
+	// its place: it prices so many pieces of each version, flaws included.
+	Bill  Bill
+	Split func(each []int) (total decimal.Decimal, ok bool)
 	// Most is the largest order that is looked at, and Look lists further orders
 	// to tell of, such as price breaks.
 	Most int
@@ -128,6 +130,9 @@ func Ask(q Question) (*HowMany, unit.Faults) {
 func (q Question) ready() (*search, unit.Faults) {
 	var f unit.Faults
 	s := &search{Question: q}
+	if q.Split != nil {
+		s.Breaks = nil // a version may reach a break at any number in all
+	}
 	q.Stake.check(&f)
 	f.Whole("most", "The largest order to look at", q.Most, 1, MostWanted)
 	if n := len(q.Versions); n == 0 || n > mostVersions {
@@ -157,8 +162,11 @@ func (q Question) ready() (*search, unit.Faults) {
 
 // bill is what an order costs; nothing ordered costs nothing.
 func (s *search) bill(n int) (decimal.Decimal, bool) {
-	if n == 0 {
+	switch {
+	case n == 0:
 		return decimal.Zero, true
+	case s.Split != nil:
+		return s.Split(s.spread.ordered(s.sellable(n), n))
 	}
 	return s.Bill(n)
 }

@@ -105,8 +105,16 @@ func (s *search) say(a *HowMany) {
 		a.Notes = append(a.Notes, fmt.Sprintf("%s is the largest order that was looked at; a larger one may leave more.", piecesOf(s.Most)))
 	}
 	if len(s.Versions) > 1 {
-		a.Notes = append(a.Notes, "The versions are taken to cost the same, to be priced by their number together, and to sell independently of one another.")
+		a.Notes = append(a.Notes, s.together())
 	}
+}
+
+// together says what is taken for granted of several versions.
+func (s *search) together() string {
+	if s.Split != nil {
+		return "Of each number of pieces, the version likeliest to sell one more gets the next. The versions are taken to bring the same, and to sell independently of one another."
+	}
+	return "The versions are taken to cost the same, to be priced by their number together, and to sell independently of one another."
 }
 
 // percent rounds a chance to whole percents, without calling the unlikely

@@ -47,15 +47,24 @@ func (e *Exchange) check() error {
 	return nil
 }
 
-// convert puts a quote's total into a second currency, rounded once.
+// Bring puts an amount of the list's currency into the second one, rounded once.
+func (e *Exchange) Bring(d decimal.Decimal) (decimal.Decimal, error) {
+	if err := e.check(); err != nil {
+		return decimal.Zero, err
+	}
+	return unit.RoundMoney(d.Mul(e.Rate), e.MinorDigits), nil
+}
+
+// convert puts a quote's total into a second currency.
 func (q *Quote) convert(e *Exchange) error {
 	if e == nil || e.Currency == q.Currency {
 		return nil
 	}
-	if err := e.check(); err != nil {
+	total, err := e.Bring(q.Total)
+	if err != nil {
 		return err
 	}
-	c := &Converted{Currency: e.Currency, Total: unit.RoundMoney(q.Total.Mul(e.Rate), e.MinorDigits)}
+	c := &Converted{Currency: e.Currency, Total: total}
 	c.PerPiece = c.Total.DivRound(decimal.NewFromInt(int64(q.Pieces)), int32(e.MinorDigits)+1)
 	c.TotalSays = "about " + unit.Money(c.Total, e.Currency, e.MinorDigits)
 	c.EachSays = unit.About(c.PerPiece, e.Currency, e.MinorDigits)

@@ -25,7 +25,8 @@ func orderUsual(_ *Session, _ Job, ask wire.OrderUsualAsk) (Reply, error) {
 	}
 	answer := wire.OrderUsual{
 		Countries: days.Countries(), Holidays: []wire.HolidaysOf{}, Closures: days.UsualClosures(ask.From, ask.To),
-		Steps: days.Usual(), Slack: days.UsualSlack, Weekend: days.Weekend(), Prior: demand.UsualPrior(), Selling: left.Usual(),
+		Steps: days.Usual(), Slack: days.UsualSlack, Weekend: days.Weekend(), Prior: demand.UsualPrior(),
+		Selling: left.Usual(), Guess: demand.UsualGuess(), Presale: days.UsualPresale(),
 	}
 	for _, code := range ask.Countries {
 		of := wire.HolidaysOf{Code: code, Known: true, Holidays: []days.Holiday{}}

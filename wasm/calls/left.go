@@ -4,7 +4,6 @@ package calls
 
 import (
 	"badgewright/sizing/left"
-	"badgewright/sizing/run"
 	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
@@ -13,11 +12,13 @@ import (
 func leftAfter(_ *Session, _ Job, ask wire.LeftAsk) (Reply, error) {
 	plan := ask.Plan
 	if p := ask.Priced; p != nil {
-		total, err := run.Total(p.List, p.Order)
+		o := orderingOf(p, plan.Currency)
+		total, err := o.total(p.Order.Items...)
 		if err != nil {
 			return Reply{}, err
 		}
-		plan.Currency, plan.MinorDigits, plan.Bill, plan.Pieces = p.List.Currency, p.List.MinorDigits, total, 0
+		plan.Bill, plan.Pieces = total, 0
+		plan.Currency, plan.MinorDigits = o.currency()
 		for _, it := range p.Order.Items {
 			plan.Pieces += it.Quantity
 		}

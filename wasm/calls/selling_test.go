@@ -59,7 +59,7 @@ func TestHowManyIsThatOfTryingTheList(t *testing.T) {
 	}, nil)
 	require.Empty(t, a.Faults)
 	require.Len(t, a.Answers, 1)
-	b, err := priceBills(&of, of.Order.Items[0])
+	b, err := orderingOf(&of, "EUR").bills(of.Order.Items[:1])
 	require.NoError(t, err)
 	all, f := demand.Ask(demand.Question{Versions: []demand.VersionGuess{{Guess: guess}}, Stake: stakeOf("7.35"), Bill: b.bill, Most: 320})
 	require.Empty(t, f)

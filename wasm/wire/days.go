@@ -33,7 +33,10 @@ type OrderUsual struct {
 	Slack     int                `json:"slack"`
 	Weekend   []int              `json:"weekend"`
 	Prior     demand.DemandPrior `json:"prior"`
-	Selling   left.Selling       `json:"selling"` // invented figures
+	// Selling, Guess and Presale are invented figures.
+	Selling left.Selling     `json:"selling"`
+	Guess   demand.Guess     `json:"guess"`
+	Presale days.PresaleDays `json:"presale"`
 }
 
 // DaysAsk asks for the calendar of an order.

@@ -13,7 +13,8 @@ type BillOf struct {
 	Steps  []demand.BillStep `json:"steps"`
 	Priced *PricedOrder      `json:"priced,omitempty"`
 	// Items says which of the order's items: one for each version that is asked
-	// for apart, otherwise the first counts. Empty is all in their order.
+	// for, in their order where it is empty; or those that share the pieces of a
+	// pre-sale by their quantities, the first where it is empty.
 	Items []int `json:"items"`
 }
 
@@ -21,13 +22,14 @@ type BillOf struct {
 type DemandAsk struct {
 	Bill     BillOf                `json:"bill"`
 	Versions []demand.VersionGuess `json:"versions"`
-	// Stake's currency is taken from the price list where that is used.
+	// Stake's currency is taken from the price list where that is used, unless it
+	// is the order's second one.
 	Stake demand.Stake `json:"stake"`
 	Most  int          `json:"most"` // largest order to look at; 0 is the usual
 	Look  []int        `json:"look"` // further orders to tell of; price breaks are told of in any case
-	// Apart asks for each version as if it were ordered for itself, sharing the
-	// die of the first: for a list whose breaks go by version. Otherwise the
-	// versions count together.
+	// Apart asks for one version after another, each beside those before it: for a
+	// list whose breaks go by version. Otherwise they are one order, of which each
+	// further piece goes to the version likeliest to sell it.
 	Apart bool `json:"apart"`
 }
 
@@ -36,6 +38,7 @@ type DemandAsk struct {
 type Demand struct {
 	Faults  []unit.Fault     `json:"faults"`
 	Answers []demand.HowMany `json:"answers"`
+	Says    string           `json:"says"` // all of them in a sentence
 }
 
 // GoalAsk is a further design of a pre-sale: its first run and its bill.

@@ -10,7 +10,8 @@ import (
 // LeftAsk asks what is left of an order after costs.
 type LeftAsk struct {
 	Plan left.Selling `json:"plan"`
-	// Priced, where it is given, fills in currency, pieces and bill of the plan.
+	// Priced, where it is given, fills in currency, pieces and bill of the plan. A
+	// plan in the order's second currency keeps it, and the bill is brought to it.
 	Priced *PricedOrder `json:"priced,omitempty"`
 }
 

@@ -2696,7 +2696,7 @@ export interface PricedOrder {
 /** LeftAsk asks what is left of an order after costs. */
 export interface LeftAsk {
   plan: Selling;
-  /** Priced, where it is given, fills in currency, pieces and bill of the plan. */
+  /** Priced, where it is given, fills in currency, pieces and bill of the plan. A plan in the order's second currency keeps it, and the bill is brought to it. */
   priced?: PricedOrder;
 }
 
@@ -2780,7 +2780,7 @@ export interface BillStep {
 export interface BillOf {
   steps: BillStep[];
   priced?: PricedOrder;
-  /** Items says which of the order's items: one for each version that is asked for apart, otherwise the first counts. Empty is all in their order. */
+  /** Items says which of the order's items: one for each version that is asked for, in their order where it is empty; or those that share the pieces of a pre-sale by their quantities, the first where it is empty. */
   items: number[];
 }
 
@@ -2836,13 +2836,13 @@ export interface Stake {
 export interface DemandAsk {
   bill: BillOf;
   versions: VersionGuess[];
-  /** Stake's currency is taken from the price list where that is used. */
+  /** Stake's currency is taken from the price list where that is used, unless it is the order's second one. */
   stake: Stake;
   /** largest order to look at; 0 is the usual */
   most: number;
   /** further orders to tell of; price breaks are told of in any case */
   look: number[];
-  /** Apart asks for each version as if it were ordered for itself, sharing the die of the first: for a list whose breaks go by version. Otherwise the versions count together. */
+  /** Apart asks for one version after another, each beside those before it: for a list whose breaks go by version. Otherwise they are one order, of which each further piece goes to the version likeliest to sell it. */
   apart: boolean;
 }
 
@@ -2907,6 +2907,8 @@ export interface HowMany {
 export interface Demand {
   faults: Fault[];
   answers: HowMany[];
+  /** all of them in a sentence */
+  says: string;
 }
 
 /** GoalAsk is a further design of a pre-sale: its first run and its bill. */
@@ -3015,6 +3017,17 @@ export interface OrderStep {
   by: Whose;
 }
 
+/** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */
+export interface PresaleDays {
+  /** last day on which an order is taken */
+  closes: Date;
+  /** Payout is the days of the calendar until the money arrives. */
+  payout: number;
+  /** Posting is the working days here that it takes to pack and post all orders, and Carriage the days of the calendar until the last one arrives. */
+  posting: number;
+  carriage: number;
+}
+
 /** OrderUsual is what an order's days and sales start from. */
 export interface OrderUsual {
   /** all whose holidays are known */
@@ -3026,8 +3039,10 @@ export interface OrderUsual {
   slack: number;
   weekend: number[];
   prior: DemandPrior;
-  /** invented figures */
+  /** Selling, Guess and Presale are invented figures. */
   selling: Selling;
+  guess: Guess;
+  presale: PresaleDays;
 }
 
 /** Workdays says on which days somebody works. */
@@ -3168,17 +3183,6 @@ export interface Days {
   calendar?: Calendar;
   /** Unpriced is why nothing is said of what a delivery choice saves; mostly empty. */
   unpriced?: string;
-}
-
-/** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */
-export interface PresaleDays {
-  /** last day on which an order is taken */
-  closes: Date;
-  /** Payout is the days of the calendar until the money arrives. */
-  payout: number;
-  /** Posting is the working days here that it takes to pack and post all orders, and Carriage the days of the calendar until the last one arrives. */
-  posting: number;
-  carriage: number;
 }
 
 /** PromiseAsk asks what day can be promised to those who pay ahead. */
