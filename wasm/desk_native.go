@@ -151,13 +151,20 @@ func (d *desk) fill(r *request) ([]byte, error) {
 	for k, v := range r.Ask {
 		ask[k] = v
 	}
+	if _, has := ask["of"]; !has && wire.OfHanded(r.Call) {
+		key, err := d.handOver()
+		if err != nil {
+			return nil, err
+		}
+		ask["of"] = key
+	}
 	switch r.Call {
 	case "codes":
 		if err := d.fillCodes(ask); err != nil {
 			return nil, err
 		}
 	case "buys", "check", "quote", "choices", "picture", "touch", "hang", "offers", "mendall", "mendedfrom", "marks", "sizes", "parts", "eyes",
-		"look", "reading", "neighbours", "glance":
+		"look", "reading", "neighbours", "glance", "struck":
 		if _, has := ask["picked"]; !has {
 			ask["picked"] = d.picked
 		}
@@ -175,6 +182,23 @@ func (d *desk) fill(r *request) ([]byte, error) {
 		}
 	}
 	return json.Marshal(ask)
+}
+
+// handOver hands the version in hand from one program's calls to the other's.
+func (d *desk) handOver() (string, error) {
+	ask, err := json.Marshal(wire.StruckAsk{Picked: d.picked})
+	if err != nil {
+		return "", err
+	}
+	k, err := d.session.Do("struck", ask, calls.Job{})
+	if err != nil {
+		return "", err
+	}
+	if ask, err = json.Marshal(k.Answer); err != nil {
+		return "", err
+	}
+	_, err = d.session.Do("hand", ask, calls.Job{Bytes: k.Bytes})
+	return k.Answer.(wire.Struck).Key, err
 }
 
 func remarshal(from, into any) error {

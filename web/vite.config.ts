@@ -42,6 +42,8 @@ export default defineConfig({
     // The policy allows no inline style, script or font.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // What the first screen does not wait for is told by where it lies.
+    rolldownOptions: { output: { chunkFileNames: 'assets/later/[name]-[hash].js' } },
   },
   server: { host: '127.0.0.1', fs: { strict: true, allow: ['..'] } },
   test: {

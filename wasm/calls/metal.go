@@ -18,27 +18,33 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	drawn, err := u.base.widths(job.Progress)
+	answer, err := u.check(job.Progress)
+	return Reply{Answer: answer}, err
+}
+
+// check finds everything that follows from the version.
+func (u *subject) check(p reduce.Progress) (wire.Check, error) {
+	drawn, err := u.base.widths(p)
 	if err != nil {
-		return Reply{}, err
+		return wire.Check{}, err
 	}
-	k, err := u.measured(job.Progress)
+	k, err := u.measured(p)
 	if err != nil {
-		return Reply{}, err
+		return wire.Check{}, err
 	}
 	back, err := u.back()
 	if err != nil {
-		return Reply{}, err
+		return wire.Check{}, err
 	}
 	size, limits := u.design.Size, u.design.Limits
-	findings, err := u.findings(k, &back, job.Progress)
+	findings, err := u.findings(k, &back, p)
 	if err != nil {
-		return Reply{}, err
+		return wire.Check{}, err
 	}
 	holds := u.holdsFrom(drawn, limits)
-	sizes, err := u.shapeHolds(limits, job.Progress)
+	sizes, err := u.shapeHolds(limits, p)
 	if err != nil {
-		return Reply{}, err
+		return wire.Check{}, err
 	}
 	both := holdsAll(holds, sizes)
 	if len(both) > 0 {
@@ -58,20 +64,20 @@ func check(s *Session, job Job, ask wire.CheckAsk) (Reply, error) {
 		answer.ShrinkTo = unit.Shown(both[n-1].To)
 	}
 	u.stamp(&answer, k.badge.Scale)
-	if answer.Parts, err = u.parts(k, job.Progress); err != nil {
-		return Reply{}, err
+	if answer.Parts, err = u.parts(k, p); err != nil {
+		return wire.Check{}, err
 	}
 	answer.Verdict, answer.Words = fit.Verdict(findings, size, holds)
-	if answer.Proposal, err = u.proposal(k.badge.Scale, job.Progress); err != nil {
-		return Reply{}, err
+	if answer.Proposal, err = u.proposal(k.badge.Scale, p); err != nil {
+		return wire.Check{}, err
 	}
 	if j, ok := u.next(); ok {
 		answer.Next = &wire.Next{Joining: j, Words: fit.NextWords(j, answer.Flats.Flats)}
 	}
-	if answer.Quote, err = u.quote(job.Progress); err != nil {
+	if answer.Quote, err = u.quote(p); err != nil {
 		answer.QuoteProblem = err.Error()
 	}
-	return Reply{Answer: answer}, nil
+	return answer, nil
 }
 
 // findings lists the trouble spots of what is struck, in the order in which they

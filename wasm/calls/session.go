@@ -31,6 +31,7 @@ type Session struct {
 	struck   *shelf[*struck]
 	pins     *shelf[*sight.Image] // fronts, as they were drawn last
 	differs  differs
+	second   second
 }
 
 // NewSession returns an empty session.
@@ -40,6 +41,7 @@ func NewSession() *Session {
 		bases:    newShelf[*base](keepBases),
 		struck:   newShelf[*struck](keepStruck),
 		pins:     newShelf[*sight.Image](keepPins),
+		second:   newSecond(),
 	}
 }
 

@@ -1,3 +1,5 @@
+//go:build !pin
+
 package calls
 
 import (
@@ -10,32 +12,28 @@ import (
 	"badgewright/wasm/wire"
 )
 
-// shapes traces a picked version into clean curves.
+// shapes traces a version into clean curves.
 func shapes(s *Session, job Job, ask wire.ShapesAsk) (Reply, error) {
-	u, err := s.subject(&ask.Picked, job.Progress)
+	h, err := s.handedAs(ask.Of)
 	if err != nil {
 		return Reply{}, err
 	}
-	k, err := u.struck()
+	sh, err := h.traced(job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
-	sh, err := trace.Trace(k.badge, 0, job.Progress)
-	if err != nil {
-		return Reply{}, err
-	}
-	p := u.painter(k)
+	p := h.painter()
 	answer := wire.Shapes{
 		W: sh.Width, H: sh.Height,
 		Outline: p.shape(sh, &sh.Outline), Metal: p.shape(sh, &sh.Metal), CutOuts: p.shape(sh, &sh.CutOuts),
 		Enamel: p.shapes(sh, sh.Enamel), Printed: p.shapes(sh, sh.Printed),
 		Tolerance: sh.Tolerance, Within: sh.Within,
 		Lines: sh.Counts.Lines, Curves: sh.Counts.Curves, Corners: sh.Counts.Corners,
-		FileName: fmt.Sprintf("%s-%.4gmm.svg", fileNamed(u.design), float64(u.design.Size.MM)),
+		FileName: fmt.Sprintf("%s-%.4gmm.svg", fileNamed(&h.Design), float64(h.Design.Size.MM)),
 	}
 	answer.Words = fmt.Sprintf("%s in %d areas, within %s of the drawing’s edges",
-		sizeWords(k.badge.Width(), k.badge.Height()), sh.Counts.Areas, unit.InMM(sh.Within, 3))
-	svg := sh.SVG(trace.Drawing{Title: u.design.Name, Metal: p.metal, Paint: p.paint})
+		sizeWords(h.badge.Width(), h.badge.Height()), sh.Counts.Areas, unit.InMM(sh.Within, 3))
+	svg := sh.SVG(trace.Drawing{Title: h.Design.Name, Metal: p.metal, Paint: p.paint})
 	return Reply{Answer: answer, Bytes: svg}, nil
 }
 
@@ -50,9 +48,9 @@ type painter struct {
 	flats map[reduce.FlatID]reduce.Flat
 }
 
-func (u *subject) painter(k *struck) painter {
-	p := painter{metal: platingOf(u.version.Plating).Mid, flats: map[reduce.FlatID]reduce.Flat{}}
-	for _, f := range recoloured(wire.Flats{Flats: k.badge.Sep.Flats}, u.version).Flats {
+func (h *handed) painter() painter {
+	p := painter{metal: platingOf(h.Version.Plating).Mid, flats: map[reduce.FlatID]reduce.Flat{}}
+	for _, f := range h.Flats {
 		p.flats[f.ID] = f
 	}
 	return p

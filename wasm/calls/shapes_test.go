@@ -60,7 +60,7 @@ func TestShapesAreLayersInMM(t *testing.T) {
 			d.Versions[0].Colours = []sizing.VersionColour{{Flat: f.ID, RGB: &colour.RGB8{R: 1, G: 2, B: 3}}}
 		}
 	}
-	a, svg := ask[wire.Shapes](t, s, "shapes", wire.ShapesAsk{Picked: p}, nil)
+	a, svg := ask[wire.Shapes](t, s, "shapes", wire.ShapesAsk{Of: handing(t, s, p)}, nil)
 	assert.InDelta(t, 30, float64(a.W), 0.05)
 	assert.LessOrEqual(t, float64(a.Within), max(float64(a.Tolerance), 0.2*30/360), "or what 12 px to the mm can tell")
 	assert.Len(t, a.Enamel, 2)

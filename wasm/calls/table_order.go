@@ -2,7 +2,8 @@
 
 package calls
 
-// These calls need no drawing: what they know of a pin comes with the request.
+// These calls need no drawing: what they know of a pin comes with the request,
+// or was handed over before it as struck.
 // The page fetches their program with the first of them.
 func init() {
 	enter(map[string]handler{
@@ -24,5 +25,7 @@ func init() {
 		"ics":            answering(calendarFile),
 		"fromquotes":     answering(fromQuotes),
 		"backmark":       answering(backMark),
+		"hand":           answering(hand),
+		"shapes":         answering(shapes),
 	})
 }

@@ -33,6 +33,6 @@ func init() {
 		"eyes":       answering(eyes),
 		"screen":     answering(screen),
 		"typed":      answering(typed),
-		"shapes":     answering(shapes),
+		"struck":     answering(handOver),
 	})
 }

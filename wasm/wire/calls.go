@@ -42,5 +42,5 @@ var Calls = []Call{
 	{"eyes", EyesAsk{}, HeldParts{}},
 	{"screen", ScreenAsk{}, TrueSize{}},
 	{"typed", TypedAsk{}, Typed{}},
-	{"shapes", ShapesAsk{}, Shapes{}},
+	{"struck", StruckAsk{}, Struck{}},
 }

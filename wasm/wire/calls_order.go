@@ -3,12 +3,14 @@
 package wire
 
 import (
+	"reflect"
+
 	"badgewright/sizing/deduce"
 	"badgewright/sizing/run"
 )
 
-// OrderCalls is every call that needs no drawing and can wait until the first
-// screen is there: the page's second program answers them.
+// OrderCalls is every call that needs no drawing, or one handed over as struck,
+// and can wait until the first screen is there: the page's second program answers them.
 var OrderCalls = []Call{
 	{"canvas", CanvasAsk{}, Canvas{}},
 	{"guide", GuideAsk{}, PNGFile{}},
@@ -28,4 +30,19 @@ var OrderCalls = []Call{
 	{"promise", PromiseAsk{}, Promise{}},
 	{"ics", CalendarFileAsk{}, CalendarFile{}},
 	{"backmark", BackMarkAsk{}, BackMark{}},
+	{"hand", Struck{}, Hand{}},
+	{"shapes", ShapesAsk{}, Shapes{}},
+}
+
+// OfHanded says whether a call speaks of a version that was handed over: its
+// request names one by its key, as "of".
+func OfHanded(call string) bool {
+	for _, c := range OrderCalls {
+		if c.Name != call {
+			continue
+		}
+		f, has := reflect.TypeOf(c.Ask).FieldByName("Of")
+		return has && f.Tag.Get("json") == "of"
+	}
+	return false
 }

@@ -6,13 +6,13 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// ShapesAsk asks for the clean curves of a picked version; the answer comes with
-// an SVG file of them.
+// ShapesAsk asks for the clean curves of a version that was handed over; the
+// answer comes with an SVG file of them.
 type ShapesAsk struct {
-	Picked Picked `json:"picked"`
+	Of string `json:"of"`
 }
 
-// Shapes is a picked version as smooth closed curves, in mm from the upper left
+// Shapes is a version as smooth closed curves, in mm from the upper left
 // of its silhouette, y down. Neighbours share their borders exactly.
 type Shapes struct {
 	W unit.MM `json:"w"`

@@ -24,6 +24,7 @@ const Format = 1
 type Project struct {
 	Format int   `json:"format"`
 	Order  Order `json:"order"`
+	Plans  Plans `json:"plans,omitempty,omitzero"`
 }
 
 // Order holds designs and the price lists to judge them by.

@@ -690,10 +690,14 @@ export interface Order {
   colourList?: ColourList;
 }
 
+/** Plans is not for the pin's program: what of it comes is passed over. */
+export type Plans = Record<string, never>;
+
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
 export interface Project {
   format: number;
   order: Order;
+  plans?: Plans;
 }
 
 /** LimitsFor is the usual limits for one making and fill. */
@@ -2231,43 +2235,24 @@ export interface Typed {
   words: string;
 }
 
-/** ShapesAsk asks for the clean curves of a picked version; the answer comes with an SVG file of them. */
-export interface ShapesAsk {
+/** StruckAsk asks for a picked version as struck, to be handed to the second program. */
+export interface StruckAsk {
   picked: Picked;
 }
 
-/** Shape is everything of one kind: the d of an SVG path, to be filled by the even-odd rule. */
-export interface Shape {
-  flat: FlatID;
-  role: Role;
-  name: string;
-  rgb: RGB8;
-  d: string;
-  /** Pieces is how many closed areas it has, and Area how large they are, mm2. */
-  pieces: number;
-  area: number;
-}
-
-/** Shapes is a picked version as smooth closed curves, in mm from the upper left of its silhouette, y down. Neighbours share their borders exactly. */
-export interface Shapes {
-  w: MM;
-  h: MM;
-  /** Outline is all that is pin; the others lie in it. A hole of it is a cut-out. */
-  outline: Shape;
-  metal: Shape;
-  cutOuts: Shape;
-  enamel: Shape[];
-  /** on top of the others */
-  printed: Shape[];
-  /** Tolerance was held to where the drawing is fine enough; nowhere is a curve further than Within from the edge as the drawing has it. */
-  tolerance: MM;
-  within: MM;
-  lines: number;
-  curves: number;
-  corners: number;
-  fileName: string;
-  /** what the file is, for the person */
-  words: string;
+/** Struck is a picked version with its recipes applied and all that was found of it. Its rasters come as bytes: labels, beside and cover of the separation, W*H of each, and W*H more, 1 where metal was built, when Built is set. */
+export interface Struck {
+  /** Key names it: whatever changes the version changes the key. */
+  key: string;
+  /** of the rasters, working px */
+  w: number;
+  h: number;
+  built: boolean;
+  /** of the rasters, as this version colours them */
+  flats: Flat[];
+  design: Design;
+  version: Version;
+  check: Check;
 }
 
 /** Plan is a pin that is not drawn yet. */
@@ -3239,6 +3224,50 @@ export interface BackMark {
   words: string;
 }
 
+/** Hand says that the second program has a version at hand. */
+export interface Hand {
+  key: string;
+}
+
+/** ShapesAsk asks for the clean curves of a version that was handed over; the answer comes with an SVG file of them. */
+export interface ShapesAsk {
+  of: string;
+}
+
+/** Shape is everything of one kind: the d of an SVG path, to be filled by the even-odd rule. */
+export interface Shape {
+  flat: FlatID;
+  role: Role;
+  name: string;
+  rgb: RGB8;
+  d: string;
+  /** Pieces is how many closed areas it has, and Area how large they are, mm2. */
+  pieces: number;
+  area: number;
+}
+
+/** Shapes is a version as smooth closed curves, in mm from the upper left of its silhouette, y down. Neighbours share their borders exactly. */
+export interface Shapes {
+  w: MM;
+  h: MM;
+  /** Outline is all that is pin; the others lie in it. A hole of it is a cut-out. */
+  outline: Shape;
+  metal: Shape;
+  cutOuts: Shape;
+  enamel: Shape[];
+  /** on top of the others */
+  printed: Shape[];
+  /** Tolerance was held to where the drawing is fine enough; nowhere is a curve further than Within from the edge as the drawing has it. */
+  tolerance: MM;
+  within: MM;
+  lines: number;
+  curves: number;
+  corners: number;
+  fileName: string;
+  /** what the file is, for the person */
+  words: string;
+}
+
 /** FailureKind says why a call gave no answer. */
 export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
 
@@ -3282,7 +3311,7 @@ export interface Calls {
   eyes: { ask: EyesAsk; answer: HeldParts };
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
-  shapes: { ask: ShapesAsk; answer: Shapes };
+  struck: { ask: StruckAsk; answer: Struck };
   canvas: { ask: CanvasAsk; answer: Canvas };
   guide: { ask: GuideAsk; answer: PNGFile };
   colourlist: { ask: ColourListAsk; answer: ColourListRead };
@@ -3301,7 +3330,9 @@ export interface Calls {
   promise: { ask: PromiseAsk; answer: Promise };
   ics: { ask: CalendarFileAsk; answer: CalendarFile };
   backmark: { ask: BackMarkAsk; answer: BackMark };
+  hand: { ask: Struck; answer: Hand };
+  shapes: { ask: ShapesAsk; answer: Shapes };
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'hand', 'shapes'];

@@ -1,6 +1,7 @@
 // The clean curves of the pin, as a drawing in millimetres.
 import { signal } from '@preact/signals';
-import { atHand, faultOf } from './desk';
+import { faultOf } from './desk';
+import { about } from './handed';
 import { saveFile } from './save';
 import * as s from './store';
 
@@ -9,11 +10,10 @@ export const tracing = signal(false);
 
 export async function saveCurves(): Promise<void> {
   const p = s.asked.value;
-  const engine = atHand.value;
-  if (!p || !engine || tracing.value) return;
+  if (!p || tracing.value) return;
   tracing.value = true;
   try {
-    const { answer, bytes } = await engine.call('shapes', { picked: s.picked(p) }, { lane: 'shapes' });
+    const { answer, bytes } = await about(p, s.at.value, 'shapes', {}, { lane: 'shapes' });
     if (!bytes) return;
     saveFile(new Blob([bytes], { type: 'image/svg+xml' }), answer.fileName);
     s.said.value = `Saved ${answer.fileName}: ${answer.words}`;

@@ -91,10 +91,16 @@ export const plating = computed(() => hello.value?.platings.find((p) => p.id ===
 /** True while the sheet still shows an earlier wish. */
 export const behind = computed(() => asked.value !== undefined && shown.value?.project !== asked.value);
 
-/** The version on the sheet, for the engine. The maker's list is large and goes
- * only with the one question that is about it. */
+/** The version on the sheet, for the engine. */
 export function picked(project: Project): Picked {
-  return { project: withColourList(project, undefined), design: at.value.design, version: at.value.version };
+  return pickedAt(project, at.value);
+}
+
+/** A version for the engine. The maker's list is large and goes only with the
+ * one question that is about it; plans are not for the pin's program. */
+export function pickedAt(project: Project, { design, version }: Place): Picked {
+  const { plans: _, ...rest } = withColourList(project, undefined);
+  return { project: rest, design, version };
 }
 
 /** Puts what was found and its picture on the sheet together. */

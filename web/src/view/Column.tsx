@@ -13,13 +13,15 @@ import { ColoursPanel } from '../panels/ColoursPanel';
 import { DrawingPanel } from '../panels/DrawingPanel';
 import { MetalPanel } from '../panels/MetalPanel';
 import { reviseFirst } from './doors';
+import { later } from './later';
 import { Maker } from './Maker';
-import { Order } from './Order';
 import { Parts } from './Parts';
 import { Repairs } from './Repairs';
-import { Sight } from './Sight';
 import { Sizes } from './Sizes';
 import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
+
+const Sight = later(() => import('./Sight'));
+const Order = later(() => import('./Order'));
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
 

@@ -19,7 +19,7 @@ const inList = (id: string, change: Partial<PriceList>, what: string) =>
     return old ? l.withListFor(p, { ...old, ...change }) : p;
   }, what);
 
-export function Order({ children }: { children?: ComponentChildren }) {
+export default function Order({ children }: { children?: ComponentChildren }) {
   useEffect(() => {
     const stops = [followBill(), l.followFaults()];
     return () => stops.forEach((stop) => stop());

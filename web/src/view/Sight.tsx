@@ -16,7 +16,7 @@ import { both } from '../words/words';
 
 const onSize = (size: number, words: string) => s.change((p) => withSize(p, size, s.at.value), `Size ${words}`);
 
-export function Sight() {
+export default function Sight() {
   useEffect(eye.followEye, []);
   useEffect(followLook, []);
   useEffect(followSeenBuys, []);

@@ -165,7 +165,10 @@ async function session(svg, kind, mpx, runs) {
   out['look from a distance, another size'] = await seen('look', (i) => ({ picked: at({ size: { mm: 31 + i, by: 'longest' } }), longSide: long, cloth: sight.cloth, viewing: { distance: 400, acuity: 1 } }));
   out['look, another distance'] = await seen('look', (i) => ({ picked, longSide: long, cloth: sight.cloth, viewing: { distance: 400 + 10 * i, acuity: 1 } }));
   const curves = [];
-  for (let i = 0; i < Math.min(runs, 5); i++) curves.push(await timed(() => engine.call('shapes', { picked: at({ size: { mm: 31 + i, by: 'longest' } }) })));
+  for (let i = 0; i < Math.min(runs, 5); i++) {
+    const of = await globalThis.harness.handing(at({ size: { mm: 31 + i, by: 'longest' } }));
+    curves.push(await timed(() => engine.call('shapes', { of })));
+  }
   out['clean curves in mm'] = mid(curves);
   const next = [];
   for (const id of ['second', 'third', 'fourth']) {

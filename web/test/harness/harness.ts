@@ -2,7 +2,7 @@
 // they may do hangs on one global value.
 import type { CallName, CallOptions, EngineState } from '../../src/engine/client';
 import { startEngine } from '../../src/engine/engine';
-import type { GroundChoice, Project } from '../../src/engine/wire.gen';
+import type { GroundChoice, Picked, Project } from '../../src/engine/wire.gen';
 
 const engine = startEngine();
 const states: EngineState[] = [];
@@ -59,6 +59,12 @@ async function pickedOf(design: Project['order']['designs'][number]) {
   return { project, design: 0 as const, version: 0 as const };
 }
 
-const harness = { engine, states, open, openBlob, call, projectOf, pickedOf, said };
+/** Hands a version from one program to the other; returns its key there. */
+async function handing(picked: Picked): Promise<string> {
+  const { answer, bytes } = await engine.call('struck', { picked });
+  return (await engine.call('hand', answer, bytes ? { bytes } : {})).answer.key;
+}
+
+const harness = { engine, states, open, openBlob, call, projectOf, pickedOf, handing, said };
 export type Harness = typeof harness;
 (globalThis as unknown as { harness: Harness }).harness = harness;

@@ -13,11 +13,11 @@ const MOST_OTHER = 0.003;
 /** Traces a drawing, draws each face alone as an SVG picture at the working
  * raster, and counts pixels whose flat is another than the flat drawing's. */
 async function drawnBack(file, name) {
-  const { engine, projectOf } = globalThis.harness;
+  const { engine, handing, projectOf } = globalThis.harness;
   const picked = await projectOf(file, name);
   const design = picked.project.order.designs[0];
   design.recipes = [];
-  const { answer: shapes } = await engine.call('shapes', { picked });
+  const { answer: shapes } = await engine.call('shapes', { of: await handing(picked) });
   const { answer: check } = await engine.call('check', { picked });
   const flats = await engine.call('flats', { drawing: design.drawings.at(-1).id, options: { count: design.colours, edits: design.edits } });
   const { w, h } = flats.answer;

@@ -1,0 +1,9 @@
+//go:build !pin
+
+package wire
+
+// Plans is what the person states of selling, days, papers and parcels: kept
+// with the project, and read by the second program alone. The page leaves it
+// out of what it asks of the pin's.
+type Plans struct {
+}
