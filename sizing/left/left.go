@@ -20,6 +20,9 @@ type ChannelRow struct {
 	Left   decimal.Decimal `json:"left"` // the sum of the lines
 	// PerPiece is Left by Count to one place more than the currency ("about").
 	PerPiece decimal.Decimal `json:"perPiece"`
+	// Before is what a piece leaves before the maker's bill and before what is
+	// paid once, as LeftAfter's Each is over all channels.
+	Before   decimal.Decimal `json:"before"`
 	LeftSays string          `json:"leftSays"`
 	EachSays string          `json:"eachSays"`
 }
@@ -94,6 +97,9 @@ func (p *Selling) row(ch *Channel, n int, making *sharer) ChannelRow {
 		if k, ok := p.parcelOf(ch, ch.perSale()); ch.Posted && ok {
 			r.Class = p.Classes[k.class].Name
 		}
+	}
+	if n > 0 {
+		r.Before = l.sum.Add(unit.RoundMoney(ch.Once, p.MinorDigits)).DivRound(decimal.NewFromInt(int64(n)), ratePlaces)
 	}
 	l.add(KeyMaking, making.next(n).Neg())
 	r.Lines, r.Left = l.lines, l.sum

@@ -252,6 +252,11 @@ func TestWhatAPieceLeavesBeforeTheBill(t *testing.T) {
 	n := decimal.NewFromInt(int64(a.Out - c.seconds))
 	sum := a.Each.Mul(n).Add(a.Second.Mul(decimal.NewFromInt(int64(c.seconds)))).Sub(a.Once).Sub(p.Bill)
 	assert.InDelta(t, a.Total.Left.InexactFloat64(), sum.InexactFloat64(), 1e-3)
+	byRow := a.Once.Neg().Sub(p.Bill)
+	for _, r := range a.Rows {
+		byRow = byRow.Add(r.Before.Mul(decimal.NewFromInt(int64(r.Count))))
+	}
+	assert.InDelta(t, a.Total.Left.InexactFloat64(), byRow.InexactFloat64(), 1e-3)
 }
 
 func TestBadPlansAreRefusedFieldByField(t *testing.T) {

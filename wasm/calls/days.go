@@ -74,7 +74,11 @@ func deliveries(s *days.Schedule, p *wire.PricedOrder) (unpriced string) {
 
 // promise says what day can be promised to those who pay ahead.
 func promise(_ *Session, _ Job, ask wire.PromiseAsk) (Reply, error) {
-	p, faults := days.Promised(ask.Schedule, ask.Presale)
+	schedule := ask.Schedule
+	if ask.Priced != nil {
+		deliveries(&schedule, ask.Priced)
+	}
+	p, faults := days.Promised(schedule, ask.Presale)
 	return Reply{Answer: wire.Promise{Faults: faultsOf(faults), Promise: p}}, nil
 }
 

@@ -61,6 +61,8 @@ type Days struct {
 type PromiseAsk struct {
 	Schedule days.Schedule    `json:"schedule"`
 	Presale  days.PresaleDays `json:"presale"`
+	// Priced, where it is given, fills in the ways of delivery as for the calendar.
+	Priced *PricedOrder `json:"priced,omitempty"`
 }
 
 // Promise is that day, or what is wrong with the question.

@@ -6,4 +6,5 @@ package wire
 // with the project, and read by the second program alone. The page leaves it
 // out of what it asks of the pin's.
 type Plans struct {
+	Selling SellingPlan `json:"selling,omitempty,omitzero"`
 }

@@ -41,7 +41,10 @@ type OwnStake struct {
 
 // PresalePlan is a pre-sale as the person wants it.
 type PresalePlan struct {
-	Days  days.PresaleDays `json:"days"`
+	Days days.PresaleDays `json:"days"`
+	// Each is what a paid pre-order leaves; absent, it follows from what is left
+	// online.
+	Each  *decimal.Decimal `json:"each,omitempty"`
 	Goals []PresaleGoal    `json:"goals"`
 }
 

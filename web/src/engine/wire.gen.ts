@@ -690,8 +690,183 @@ export interface Order {
   colourList?: ColourList;
 }
 
+/** SalesTax is a tax on sales. */
+export interface SalesTax {
+  percent: string;
+  /** prices hold it; otherwise it is put on top and passed on */
+  included: boolean;
+  /** it falls on what buyers pay for posting too */
+  onPosting: boolean;
+}
+
+/** PostClass is one class of post: what it takes, and its price a parcel. */
+export interface PostClass {
+  name: string;
+  /** at most */
+  grams: number;
+  /** thick at most */
+  mm: number;
+  price: string;
+}
+
+/** Wrapping is what lies round a piece: an envelope a parcel, a backing card and a bag a piece. */
+export interface Wrapping {
+  envelope: string;
+  card: string;
+  bag: string;
+  envelopeGrams: number;
+  cardGrams: number;
+  bagGrams: number;
+  /** both sides together, card and bag included */
+  envelopeMM: number;
+}
+
+/** ChannelKind is the way in which pieces reach people. */
+export type ChannelKind = "online" | "fair" | "wholesale" | "consignment" | "set" | "gift" | "cause";
+
+/** GivenOf says of what a share is passed on. */
+export type GivenOf = "price" | "left";
+
+/** Channel is one way in which pieces reach people. Shares and rates are in percent, amounts in the plan's currency. */
+export interface Channel {
+  kind: ChannelKind;
+  name: string;
+  /** of the pieces without flaw */
+  share: string;
+  /** Price is what a buyer pays for a piece, for a set the whole of it; 0 is the plan's. A gift has none. */
+  price: string;
+  /** Pieces is how many of this order go into one sale, one parcel, one set; 0 is 1. */
+  pieces: number;
+  /** Cut is the share of the price that a shop keeps: wholesale, consignment. */
+  cut: string;
+  /** FeePercent is of all that a buyer pays, posting and tax included; FeeFixed is for each sale. */
+  feePercent: string;
+  feeFixed: string;
+  /** Once is paid however little sells: a table, the way there, a card reader. */
+  once: string;
+  /** Posted says that each sale goes by post; PostPaid is what the buyer pays for that. */
+  posted: boolean;
+  postPaid: string;
+  /** Others is what the rest of a set costs, and OthersGrams weighs. */
+  others: string;
+  othersGrams: number;
+  /** Given is the share passed on to a cause. */
+  given: string;
+  givenOf: GivenOf;
+  /** the plan's tax on sales applies */
+  taxed: boolean;
+}
+
+/** Selling is an order and how its pieces are to reach people. */
+export interface Selling {
+  currency: string;
+  minorDigits: number;
+  /** as delivered */
+  pieces: number;
+  /** of the maker, landed */
+  bill: string;
+  /** of a piece, where a channel has none of its own */
+  price: string;
+  /** SecondsShare is the percent of pieces with a small flaw. They sell by the channel with the number SecondsBy, SecondsOff percent cheaper; with a number below 0 they are kept. */
+  secondsShare: string;
+  secondsOff: string;
+  secondsBy: number;
+  tax: SalesTax;
+  /** Grams and MM are of one piece with its fastening, not packed. */
+  grams: number;
+  mm: number;
+  classes: PostClass[];
+  packing: Wrapping;
+  channels: Channel[];
+}
+
+/** GuessKind says how a person guesses at demand. */
+export type GuessKind = "three" | "orders";
+
+/** DemandPrior is what was thought before the first order came: as if so many orders had come in so many days. It is the shape and the rate of a gamma distribution of the orders a day. */
+export interface DemandPrior {
+  /** above 0 */
+  orders: number;
+  /** above 0 */
+  days: number;
+}
+
+/** Guess is what a person thinks of demand. */
+export interface Guess {
+  kind: GuessKind;
+  /** Low, Likely and High are for ByThree; all numbers from Low to High can happen. */
+  low: number;
+  likely: number;
+  high: number;
+  /** Orders have come in DaysGone days, DaysLeft are left: for ByOrders. */
+  orders: number;
+  daysGone: number;
+  daysLeft: number;
+  prior: DemandPrior;
+}
+
+/** VersionWish is the demand thought of for one version, by the IDs of its design and its own. */
+export interface VersionWish {
+  design: string;
+  version: string;
+  guess: Guess;
+}
+
+/** OwnStake is what the person says that a piece brings; what is absent follows from what is left after costs. */
+export interface OwnStake {
+  each?: string;
+  second?: string;
+  leftover?: string;
+  missed?: string;
+  free?: number;
+}
+
+/** Date is a day as it travels: "2027-02-06" (ISO 8601), or empty for none. */
+export type Date = string;
+
+/** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */
+export interface PresaleDays {
+  /** last day on which an order is taken */
+  closes: Date;
+  /** Payout is the days of the calendar until the money arrives. */
+  payout: number;
+  /** Posting is the working days here that it takes to pack and post all orders, and Carriage the days of the calendar until the last one arrives. */
+  posting: number;
+  carriage: number;
+}
+
+/** PresaleGoal is a further design: priced by the list as the one on the sheet is, with a die of its own, or by a bill of one step as typed. */
+export interface PresaleGoal {
+  name: string;
+  /** its first run */
+  quantity: number;
+  /** by the list */
+  alike: boolean;
+  each: string;
+  once: string;
+}
+
+/** PresalePlan is a pre-sale as the person wants it. */
+export interface PresalePlan {
+  days: PresaleDays;
+  /** Each is what a paid pre-order leaves; absent, it follows from what is left online. */
+  each?: string;
+  goals: PresaleGoal[];
+}
+
+/** SellingPlan is what the person states of selling an order. What is absent is as the tool proposes it. */
+export interface SellingPlan {
+  /** Left is how pieces reach people. Its bill and pieces are the order's, and a weight of 0 is that of the pin. */
+  left?: Selling;
+  guesses?: VersionWish[];
+  stake?: OwnStake;
+  presale?: PresalePlan;
+}
+
 /** Plans is not for the pin's program: what of it comes is passed over. */
-export type Plans = Record<string, never>;
+export interface Plans {
+  selling?: SellingPlan;
+}
 
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
 export interface Project {
@@ -2582,96 +2757,6 @@ export interface Deduction {
   notes: string[];
 }
 
-/** SalesTax is a tax on sales. */
-export interface SalesTax {
-  percent: string;
-  /** prices hold it; otherwise it is put on top and passed on */
-  included: boolean;
-  /** it falls on what buyers pay for posting too */
-  onPosting: boolean;
-}
-
-/** PostClass is one class of post: what it takes, and its price a parcel. */
-export interface PostClass {
-  name: string;
-  /** at most */
-  grams: number;
-  /** thick at most */
-  mm: number;
-  price: string;
-}
-
-/** Wrapping is what lies round a piece: an envelope a parcel, a backing card and a bag a piece. */
-export interface Wrapping {
-  envelope: string;
-  card: string;
-  bag: string;
-  envelopeGrams: number;
-  cardGrams: number;
-  bagGrams: number;
-  /** both sides together, card and bag included */
-  envelopeMM: number;
-}
-
-/** ChannelKind is the way in which pieces reach people. */
-export type ChannelKind = "online" | "fair" | "wholesale" | "consignment" | "set" | "gift" | "cause";
-
-/** GivenOf says of what a share is passed on. */
-export type GivenOf = "price" | "left";
-
-/** Channel is one way in which pieces reach people. Shares and rates are in percent, amounts in the plan's currency. */
-export interface Channel {
-  kind: ChannelKind;
-  name: string;
-  /** of the pieces without flaw */
-  share: string;
-  /** Price is what a buyer pays for a piece, for a set the whole of it; 0 is the plan's. A gift has none. */
-  price: string;
-  /** Pieces is how many of this order go into one sale, one parcel, one set; 0 is 1. */
-  pieces: number;
-  /** Cut is the share of the price that a shop keeps: wholesale, consignment. */
-  cut: string;
-  /** FeePercent is of all that a buyer pays, posting and tax included; FeeFixed is for each sale. */
-  feePercent: string;
-  feeFixed: string;
-  /** Once is paid however little sells: a table, the way there, a card reader. */
-  once: string;
-  /** Posted says that each sale goes by post; PostPaid is what the buyer pays for that. */
-  posted: boolean;
-  postPaid: string;
-  /** Others is what the rest of a set costs, and OthersGrams weighs. */
-  others: string;
-  othersGrams: number;
-  /** Given is the share passed on to a cause. */
-  given: string;
-  givenOf: GivenOf;
-  /** the plan's tax on sales applies */
-  taxed: boolean;
-}
-
-/** Selling is an order and how its pieces are to reach people. */
-export interface Selling {
-  currency: string;
-  minorDigits: number;
-  /** as delivered */
-  pieces: number;
-  /** of the maker, landed */
-  bill: string;
-  /** of a piece, where a channel has none of its own */
-  price: string;
-  /** SecondsShare is the percent of pieces with a small flaw. They sell by the channel with the number SecondsBy, SecondsOff percent cheaper; with a number below 0 they are kept. */
-  secondsShare: string;
-  secondsOff: string;
-  secondsBy: number;
-  tax: SalesTax;
-  /** Grams and MM are of one piece with its fastening, not packed. */
-  grams: number;
-  mm: number;
-  classes: PostClass[];
-  packing: Wrapping;
-  channels: Channel[];
-}
-
 /** PricedOrder is an order and the price list that prices it: all that the calls of the order need to know of pins. */
 export interface PricedOrder {
   list: PriceList;
@@ -2717,6 +2802,8 @@ export interface ChannelRow {
   left: string;
   /** PerPiece is Left by Count to one place more than the currency ("about"). */
   perPiece: string;
+  /** Before is what a piece leaves before the maker's bill and before what is paid once, as LeftAfter's Each is over all channels. */
+  before: string;
   leftSays: string;
   eachSays: string;
 }
@@ -2767,31 +2854,6 @@ export interface BillOf {
   priced?: PricedOrder;
   /** Items says which of the order's items: one for each version that is asked for, in their order where it is empty; or those that share the pieces of a pre-sale by their quantities, the first where it is empty. */
   items: number[];
-}
-
-/** GuessKind says how a person guesses at demand. */
-export type GuessKind = "three" | "orders";
-
-/** DemandPrior is what was thought before the first order came: as if so many orders had come in so many days. It is the shape and the rate of a gamma distribution of the orders a day. */
-export interface DemandPrior {
-  /** above 0 */
-  orders: number;
-  /** above 0 */
-  days: number;
-}
-
-/** Guess is what a person thinks of demand. */
-export interface Guess {
-  kind: GuessKind;
-  /** Low, Likely and High are for ByThree; all numbers from Low to High can happen. */
-  low: number;
-  likely: number;
-  high: number;
-  /** Orders have come in DaysGone days, DaysLeft are left: for ByOrders. */
-  orders: number;
-  daysGone: number;
-  daysLeft: number;
-  prior: DemandPrior;
 }
 
 /** VersionGuess is what is thought of the demand for one version. */
@@ -2958,9 +3020,6 @@ export interface Country {
   note: string;
 }
 
-/** Date is a day as it travels: "2027-02-06" (ISO 8601), or empty for none. */
-export type Date = string;
-
 /** Holiday is a day on which a country does not work. */
 export interface Holiday {
   date: Date;
@@ -3000,17 +3059,6 @@ export interface OrderStep {
   /** rounds, for proofs; 0 is once */
   times: number;
   by: Whose;
-}
-
-/** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */
-export interface PresaleDays {
-  /** last day on which an order is taken */
-  closes: Date;
-  /** Payout is the days of the calendar until the money arrives. */
-  payout: number;
-  /** Posting is the working days here that it takes to pack and post all orders, and Carriage the days of the calendar until the last one arrives. */
-  posting: number;
-  carriage: number;
 }
 
 /** OrderUsual is what an order's days and sales start from. */
@@ -3174,6 +3222,8 @@ export interface Days {
 export interface PromiseAsk {
   schedule: Schedule;
   presale: PresaleDays;
+  /** Priced, where it is given, fills in the ways of delivery as for the calendar. */
+  priced?: PricedOrder;
 }
 
 /** PromisedDays is the day that can honestly be named to those who pay ahead. */
