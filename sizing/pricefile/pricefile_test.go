@@ -52,6 +52,14 @@ func TestAListIsWrittenAndReadBack(t *testing.T) {
 	}
 }
 
+func TestAListsNameIsNoFormula(t *testing.T) {
+	l := run.Default()
+	l.Name = "=Anvil+1"
+	text := string(Write(l))
+	require.Contains(t, text, "'=Anvil+1")
+	same(t, l, read(t, text, Blank()).List, text)
+}
+
 func tiers(t *testing.T) (l run.PriceList) {
 	b, err := os.ReadFile("../../testdata/pricelists/tiers.json")
 	require.NoError(t, err)

@@ -10,6 +10,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/reduce/colourlist"
+	"badgewright/sizing/csvfile"
 )
 
 // row is one line of the table, its cells without blanks round them; there is
@@ -48,7 +49,7 @@ func rowsOf(data []byte) (rows []row, notes []string, err error) {
 	sep := separator(text)
 	for _, rec := range records(text, sep) {
 		for i := range rec.cells {
-			rec.cells[i] = strings.TrimSpace(strings.ReplaceAll(rec.cells[i], "\u00a0", " "))
+			rec.cells[i] = strings.TrimSpace(strings.ReplaceAll(csvfile.Plain(rec.cells[i]), "\u00a0", " "))
 		}
 		if strings.Join(rec.cells, "") != "" {
 			rows = append(rows, rec)

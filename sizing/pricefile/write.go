@@ -1,45 +1,42 @@
 package pricefile
 
 import (
-	"bytes"
-	"encoding/csv"
 	"fmt"
 
+	"badgewright/sizing/csvfile"
 	"badgewright/sizing/run"
 )
 
 // Write writes a list as CSV after RFC 4180, so that Read gives it back.
 func Write(l run.PriceList) []byte {
-	var out bytes.Buffer
-	w := csv.NewWriter(&out)
-	w.UseCRLF = true // RFC 4180, 2.1
+	var rows [][]string
 	for _, name := range order {
 		if name == "die" {
-			writePieces(w, &l.Pieces)
+			rows = append(rows, pieceRows(&l.Pieces)...)
 		}
 		for _, cells := range entries[name].get(&l) {
-			_ = w.Write(append([]string{name}, cells...)) // a buffer does not fail
+			rows = append(rows, append([]string{name}, cells...))
 		}
 	}
-	w.Flush()
-	return out.Bytes()
+	return csvfile.Write(rows)
 }
 
-// writePieces writes the block of prices a piece.
-func writePieces(w *csv.Writer, p *run.PiecePrices) {
+// pieceRows is the block of prices a piece.
+func pieceRows(p *run.PiecePrices) [][]string {
 	if len(p.Sizes) == 0 {
-		return
+		return nil
 	}
 	head := []string{"pieces"}
 	for _, m := range p.Sizes {
 		head = append(head, "up to "+inMM(m))
 	}
-	_ = w.Write(head)
+	rows := [][]string{head}
 	for _, b := range p.Breaks {
 		line := []string{fmt.Sprint(b.From)}
 		for _, u := range b.Unit {
 			line = append(line, u.String())
 		}
-		_ = w.Write(line)
+		rows = append(rows, line)
 	}
+	return rows
 }

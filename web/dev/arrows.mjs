@@ -12,6 +12,7 @@ const LEVELS = {
   'reduce/mask': 0,
   'sizing/unit': 0,
   'sizing/ink': 0,
+  'sizing/csvfile': 0,
   reduce: 1,
   'reduce/colourlist': 2,
   sizing: 2,
