@@ -68,12 +68,16 @@ func TestALookAtSomeIsJudgedByExactLimits(t *testing.T) {
 // The chance of refusing a lot just as agreed is that of every lot laid out, and
 // no number below Refuse is ever judged over.
 func TestTheChanceOfRefusingWronglyIsThatOfAllLooks(t *testing.T) {
-	for _, lot := range []int{7, 20, 60} {
+	for _, c := range []struct {
+		lot    int
+		agreed float64
+	}{{7, 10}, {20, 10}, {20, 5}, {60, 10}} { // 1 of 20 looked at: a tie of exactly 5 percent
+		lot := c.lot
 		for look := 1; look <= lot; look++ {
 			var wrongly big.Rat
 			first := -1
 			for found := 0; found <= look; found++ {
-				v := judged(lot, look, found, 10, 95)
+				v := judged(lot, look, found, c.agreed, 95)
 				if v.Kind == Over {
 					wrongly.Add(&wrongly, Urn{lot, v.Allowed, look}.Exactly(found))
 					if first < 0 {
@@ -83,7 +87,7 @@ func TestTheChanceOfRefusingWronglyIsThatOfAllLooks(t *testing.T) {
 				assert.Equal(t, first >= 0, v.Kind == Over, "over stays over as more are found")
 				assert.LessOrEqual(t, v.Wrongly, 0.05)
 			}
-			v := judged(lot, look, 0, 10, 95)
+			v := judged(lot, look, 0, c.agreed, 95)
 			assert.InDelta(t, near(&wrongly), v.Wrongly, 1e-15, "%d of %d", look, lot)
 			if first >= 0 {
 				assert.Equal(t, first, v.Refuse, "%d of %d", look, lot)

@@ -16,8 +16,8 @@ const (
 	Open      VerdictKind = "open"      // more must be looked at
 )
 
-// Verdict is what can be said of the flawed pieces in a lot.
-type Verdict struct {
+// Standing is what can be said of the flawed pieces in a lot.
+type Standing struct {
 	Kind VerdictKind `json:"kind"`
 	// Allowed is how many the share agreed admits; from Refuse flawed ones among
 	// those looked at the lot is over it.
@@ -37,8 +37,8 @@ type Verdict struct {
 }
 
 // judged holds a count against the share agreed.
-func judged(lot, look, flawed int, agreed float64, sure Sure) Verdict {
-	v := Verdict{Kind: Uncounted, Allowed: allowed(lot, agreed), Most: lot, Says: "Nothing is counted yet.", Why: []string{}}
+func judged(lot, look, flawed int, agreed float64, sure Sure) Standing {
+	v := Standing{Kind: Uncounted, Allowed: allowed(lot, agreed), Most: lot, Says: "Nothing is counted yet.", Why: []string{}}
 	if look == 0 {
 		return v
 	}
@@ -74,7 +74,7 @@ func refuseFrom(lot, look, allow int, sure Sure) (from int, wrongly float64) {
 	return lo, near(u.AtLeast(lo))
 }
 
-func (v *Verdict) words(lot, look, flawed int, agreed float64, sure Sure) string {
+func (v *Standing) words(lot, look, flawed int, agreed float64, sure Sure) string {
 	admits := fmt.Sprintf("%s of %d admits %d", percent(agreed), lot, v.Allowed)
 	found := fmt.Sprintf("%d of %d flawed", flawed, look)
 	if look < lot {
@@ -95,7 +95,7 @@ func (v *Verdict) words(lot, look, flawed int, agreed float64, sure Sure) string
 	return fmt.Sprintf("Not to tell yet: %s, so %d to %d of the %d may be; %s.", found, v.Least, v.Most, lot, admits)
 }
 
-func (v *Verdict) reasons(lot, look, flawed int, agreed float64, sure Sure) []string {
+func (v *Standing) reasons(lot, look, flawed int, agreed float64, sure Sure) []string {
 	if look == lot {
 		all := []string{fmt.Sprintf("Every piece that came was looked at, so the count is exact: a parcel with just %d flawed is never refused.", v.Allowed)}
 		if flawed > v.Allowed {

@@ -25,6 +25,11 @@ func init() {
 		"ics":            answering(calendarFile),
 		"fromquotes":     answering(fromQuotes),
 		"backmark":       answering(backMark),
+		"parcel":         answering(parcelCounted),
+		"lookedat":       answering(someLooked),
+		"plan":           answering(samplingPlan),
+		"ledger":         answering(stockLeft),
+		"claim":          answering(claimWritten),
 		"hand":           answering(hand),
 		"shapes":         answering(shapes),
 	})

@@ -30,6 +30,11 @@ var OrderCalls = []Call{
 	{"promise", PromiseAsk{}, Promise{}},
 	{"ics", CalendarFileAsk{}, CalendarFile{}},
 	{"backmark", BackMarkAsk{}, BackMark{}},
+	{"parcel", ParcelAsk{}, ParcelCounted{}},
+	{"lookedat", LookedAtAsk{}, LookedAt{}},
+	{"plan", PlanAsk{}, Planned{}},
+	{"ledger", LedgerAsk{}, Ledger{}},
+	{"claim", ClaimAsk{}, ClaimWritten{}},
 	{"hand", Struck{}, Hand{}},
 	{"shapes", ShapesAsk{}, Shapes{}},
 }

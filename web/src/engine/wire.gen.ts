@@ -863,9 +863,82 @@ export interface SellingPlan {
   presale?: PresalePlan;
 }
 
+/** Sure is a confidence in percent, above 0 and below 100, such as 95. */
+export type Sure = number;
+
+/** Grade is what a piece is good for. */
+export type Grade = "first" | "second" | "reject";
+
+/** FlawKind is a kind of fault. */
+export type FlawKind = "";
+
+/** FlawedPiece is one piece that is no first. */
+export interface FlawedPiece {
+  /** second or reject */
+  grade: Grade;
+  flaw: FlawKind;
+  /** Photos are the names under which the page keeps pictures of it. */
+  photos?: string[];
+}
+
+/** ParcelRow is what came of one version. */
+export interface ParcelRow {
+  /** ID */
+  design: string;
+  version: string;
+  name: string;
+  ordered: number;
+  /** Received is how many came, where they were counted apart; 0 is as many as were graded. */
+  received?: number;
+  firsts: number;
+  flawed?: FlawedPiece[];
+}
+
+/** Parcel is one delivery of one maker, as the person counts it. */
+export interface Parcel {
+  id: string;
+  maker: string;
+  /** the day of the order */
+  ordered?: Date;
+  /** the day it was to be here */
+  due?: Date;
+  arrived?: Date;
+  /** Agreed is the share of flawed pieces agreed with the maker, percent, and Within the days of the calendar within which the maker is told. */
+  agreed: number;
+  within: number;
+  sure: Sure;
+  rows: ParcelRow[];
+}
+
+/** MoveKind is why pieces come into the stock or leave it. */
+export type MoveKind = "had" | "replacement" | "gift" | "wholesale" | "fair" | "sold";
+
+/** StockMove is one entry of the book. */
+export interface StockMove {
+  day: Date;
+  design: string;
+  version: string;
+  kind: MoveKind;
+  /** first or second */
+  grade: Grade;
+  count: number;
+}
+
+/** StockBook is what a person enters of the pieces after the parcel. */
+export interface StockBook {
+  moves: StockMove[];
+  /** Weeks is how far back the pace of sales is looked at. */
+  weeks: number;
+  /** LeadDays is the days of the calendar from ordering again to having the pieces carded, where no calendar of the order is given. */
+  leadDays: number;
+}
+
 /** Plans is not for the pin's program: what of it comes is passed over. */
 export interface Plans {
   selling?: SellingPlan;
+  /** Parcels are what came, as counted, and Ledger what became of the pieces. */
+  parcels?: Parcel[];
+  ledger?: StockBook;
 }
 
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
@@ -3274,6 +3347,342 @@ export interface BackMark {
   words: string;
 }
 
+/** Worth is what is known of the money of an order: the bill, and how its pieces are to be sold where that was planned. */
+export interface Worth {
+  currency: string;
+  minorDigits: number;
+  /** of the maker, landed */
+  bill: string;
+  selling?: Selling;
+}
+
+/** ParcelAsk asks how a parcel stands as it is counted so far. */
+export interface ParcelAsk {
+  parcel: Parcel;
+  today: Date;
+  /** Worth, where it is given, says what the count does to the money. */
+  worth?: Worth;
+}
+
+/** FlawCount is how many pieces have a fault of one kind. */
+export interface FlawCount {
+  kind: FlawKind;
+  name: string;
+  serious: boolean;
+  count: number;
+}
+
+/** VerdictKind is how a parcel stands to the share agreed. */
+export type VerdictKind = "uncounted" | "within" | "over" | "open";
+
+/** Standing is what can be said of the flawed pieces in a lot. */
+export interface Standing {
+  kind: VerdictKind;
+  /** Allowed is how many the share agreed admits; from Refuse flawed ones among those looked at the lot is over it. */
+  allowed: number;
+  refuse: number;
+  /** Least and Most are the exact one-sided limits of the flawed ones in all. */
+  least: number;
+  most: number;
+  /** Wrongly is the chance, 0 to 1, that a lot with exactly Allowed flawed ones would be refused by as many looks. */
+  wrongly: number;
+  /** Luck is the chance that a maker whose pieces are flawed in just the share agreed, each for itself, shows this many among as many looked at. */
+  luck: number;
+  says: string;
+  why: string[];
+}
+
+/** TallyRow is the count of one version, or of all. */
+export interface TallyRow {
+  design: string;
+  version: string;
+  name: string;
+  ordered: number;
+  received: number;
+  /** looked at */
+  graded: number;
+  firsts: number;
+  seconds: number;
+  rejects: number;
+  /** Short is what is missing of the order; below 0 when more came. It is not known while some of what came is not counted. */
+  short: number;
+  flaws: FlawCount[];
+  verdict: Standing;
+  /** in words */
+  counts: string;
+}
+
+/** TallyMoney is what a count does to the money. */
+export interface TallyMoney {
+  /** Each is what a first costs as it came, and Agreed what one would cost had all that was ordered come with just the share agreed flawed. */
+  eachSays: string;
+  agreedSays: string;
+  says: string;
+  /** LeftSays compares what is left after costs with the plan; empty without one. */
+  leftSays: string;
+}
+
+/** Tally is a parcel counted. */
+export interface Tally {
+  rows: TallyRow[];
+  all: TallyRow;
+  says: string;
+  /** Tell is the last day on which to tell the maker, and Tells says so; empty without a day of arrival. */
+  tell: Date;
+  tells: string;
+  cautions: string[];
+  money?: TallyMoney;
+}
+
+/** Flaw is a kind of fault in the words of the trade. A serious one can hurt somebody, so that such a piece is kept from sale whatever share was agreed; Caution then says why. */
+export interface Flaw {
+  kind: FlawKind;
+  name: string;
+  serious: boolean;
+  caution?: string;
+}
+
+/** ParcelUsual is what counting and keeping stock start from. */
+export interface ParcelUsual {
+  /** percent */
+  agreed: number;
+  /** days */
+  within: number;
+  /** percent */
+  sure: Sure;
+  weeks: number;
+  leadDays: number;
+  levels: string[];
+  /** percent */
+  qualities: number[];
+}
+
+/** ParcelCounted is the tally, or what is wrong with the count. */
+export interface ParcelCounted {
+  faults: Fault[];
+  tally?: Tally;
+  /** the kinds there are */
+  flaws: Flaw[];
+  usual: ParcelUsual;
+}
+
+/** SomeLooked is a look at some pieces of a parcel. */
+export interface SomeLooked {
+  lot: number;
+  looked: number;
+  /** of those looked at */
+  bad: number;
+  sure: Sure;
+  /** AtMost is the bad pieces one would put up with, to ask how many to look at. */
+  atMost: number;
+}
+
+/** LookedAtAsk asks what a look at some pieces says of all. */
+export interface LookedAtAsk {
+  look: SomeLooked;
+}
+
+/** LookRow is what is still possible after a look at some number, all sound. */
+export interface LookRow {
+  looked: number;
+  most: number;
+}
+
+/** SomeFound is what a look at some says of all. */
+export interface SomeFound {
+  least: number;
+  /** in all */
+  most: number;
+  /** of them, among those not looked at */
+  unseen: number;
+  /** pieces not looked at */
+  notSeen: number;
+  says: string;
+  /** Look is how many to look at, all found sound, to be sure of at most AtMost. */
+  look: number;
+  lookSays: string;
+  rows: LookRow[];
+}
+
+/** LookedAt is the answer, or what is wrong with the numbers. */
+export interface LookedAt {
+  faults: Fault[];
+  found?: SomeFound;
+}
+
+/** PlanAsk asks for a single sampling plan for normal inspection. */
+export interface PlanAsk {
+  lot: number;
+  level: string;
+  /** acceptance quality level, percent */
+  quality: number;
+}
+
+/** SamplingPlan is what the tables say of one lot. */
+export interface SamplingPlan {
+  /** by lot and level */
+  letter: string;
+  /** Resolved is the letter that holds once arrows were followed: they change the number to look at, not only the one to accept. */
+  resolved: string;
+  /** in the table */
+  look: number;
+  /** to look at: all, where the table asks for as many or more */
+  count: number;
+  accept: number;
+  refuse: number;
+  all: boolean;
+}
+
+/** OCPoint is the chance that a lot with some bad pieces is accepted. */
+export interface OCPoint {
+  bad: number;
+  /** of the lot, percent */
+  share: number;
+  /** 0 to 1 */
+  accept: number;
+}
+
+/** Planned is the plan, or what is wrong with the question. */
+export interface Planned {
+  faults: Fault[];
+  plan?: SamplingPlan;
+  says: string;
+  curve: OCPoint[];
+}
+
+/** StockName is a version as it is called now. */
+export interface StockName {
+  design: string;
+  version: string;
+  name: string;
+}
+
+/** LedgerAsk asks what is left of all that came. */
+export interface LedgerAsk {
+  book: StockBook;
+  parcels: Parcel[];
+  /** the order's versions */
+  names: StockName[];
+  today: Date;
+  /** Schedule is the order's calendar, where the person keeps one. */
+  schedule?: Schedule;
+}
+
+/** StockLine is what became of the pieces of one grade. */
+export interface StockLine {
+  grade: Grade;
+  /** by parcels, or had */
+  came: number;
+  replacements: number;
+  gifts: number;
+  wholesale: number;
+  fair: number;
+  sold: number;
+  left: number;
+}
+
+/** Pace is how fast firsts go to buyers: all that were sold, at the fair and wholesale too, over the last weeks, taken together as one rate. Between is the exact interval of a count that comes at one rate (Garwood), 90 percent. */
+export interface Pace {
+  sold: number;
+  /** looked at */
+  days: number;
+  perWeek: number;
+  /** a week */
+  slow: number;
+  fast: number;
+  says: string;
+}
+
+/** Reorder is when to order a version again. */
+export interface Reorder {
+  /** Out is the day the last first goes at the pace, By the last day to order so that new ones are there then; Early is By at the fast end of the pace, Late at the slow end. */
+  out: Date;
+  by: Date;
+  early: Date;
+  /** empty when out of sight */
+  late?: Date;
+  /** By is past */
+  now: boolean;
+  /** Die says that the order can use the die that was cut; DieAge is its age in whole months. */
+  die: boolean;
+  dieAge: number;
+  says: string;
+}
+
+/** StockRow is the stock of one version. */
+export interface StockRow {
+  design: string;
+  version: string;
+  name: string;
+  firsts: StockLine;
+  seconds: StockLine;
+  pace?: Pace;
+  /** Reorder is when to order again; missing where nothing says so. */
+  reorder?: Reorder;
+  says: string;
+}
+
+/** Stock is the book reckoned up. */
+export interface Stock {
+  rows: StockRow[];
+  says: string;
+  notes: string[];
+}
+
+/** MakerRecord is how a maker did over all parcels of theirs. */
+export interface MakerRecord {
+  maker: string;
+  parcels: number;
+  ordered: number;
+  graded: number;
+  firsts: number;
+  /** Share is the firsts among those looked at, percent, and Lo and Hi its exact interval (Clopper and Pearson, 95 percent). */
+  share: number;
+  lo: number;
+  hi: number;
+  /** Short is the pieces missing over all parcels, those too many not set against them; Late the days after the day agreed, one for each parcel whose days are known, below 0 before it. */
+  short: number;
+  late: number[];
+  says: string;
+}
+
+/** Ledger is the stock and how makers did, or what is wrong with an entry. */
+export interface Ledger {
+  faults: Fault[];
+  stock?: Stock;
+  makers: MakerRecord[];
+}
+
+/** ClaimAsk asks what to write to the maker. */
+export interface ClaimAsk {
+  parcel: Parcel;
+  today: Date;
+}
+
+/** ClaimPhoto is a picture that goes with a claim. */
+export interface ClaimPhoto {
+  /** as the text has it */
+  number: number;
+  /** as the page keeps it */
+  photo: string;
+  caption: string;
+}
+
+/** Claim is what to write to the maker. */
+export interface Claim {
+  /** Asks is false when the count gives nothing to ask for; the text then reports it. */
+  asks: boolean;
+  text: string;
+  photos: ClaimPhoto[];
+  tells: string;
+}
+
+/** ClaimWritten is that text, or what is wrong with the count. */
+export interface ClaimWritten {
+  faults: Fault[];
+  claim?: Claim;
+}
+
 /** Hand says that the second program has a version at hand. */
 export interface Hand {
   key: string;
@@ -3380,9 +3789,14 @@ export interface Calls {
   promise: { ask: PromiseAsk; answer: Promise };
   ics: { ask: CalendarFileAsk; answer: CalendarFile };
   backmark: { ask: BackMarkAsk; answer: BackMark };
+  parcel: { ask: ParcelAsk; answer: ParcelCounted };
+  lookedat: { ask: LookedAtAsk; answer: LookedAt };
+  plan: { ask: PlanAsk; answer: Planned };
+  ledger: { ask: LedgerAsk; answer: Ledger };
+  claim: { ask: ClaimAsk; answer: ClaimWritten };
   hand: { ask: Struck; answer: Hand };
   shapes: { ask: ShapesAsk; answer: Shapes };
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'hand', 'shapes'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'hand', 'shapes'];
