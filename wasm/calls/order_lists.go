@@ -59,15 +59,7 @@ func writePriceFile(_ *Session, _ Job, ask wire.PriceFileWriteAsk) (Reply, error
 	if cells := ask.List.Validate(); len(cells) > 0 {
 		return Reply{}, &reduce.Refusal{What: cells[0].What, Do: "Correct it in the price list, then save it."}
 	}
-	name := strings.Map(func(r rune) rune {
-		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
-			return '-'
-		}
-		return r
-	}, strings.TrimSpace(ask.List.Name))
-	if name == "" {
-		name = "Price list"
-	}
+	name := plainFileName(ask.List.Name, "Price list")
 	return Reply{Answer: wire.PriceFileWritten{FileName: name + ".csv"}, Bytes: pricefile.Write(ask.List)}, nil
 }
 

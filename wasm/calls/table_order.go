@@ -32,5 +32,8 @@ func init() {
 		"claim":          answering(claimWritten),
 		"hand":           answering(hand),
 		"shapes":         answering(shapes),
+		"savefile":       answering(saveFile),
+		"openfile":       answering(openFile),
+		"forward":        answering(bringForward),
 	})
 }

@@ -50,4 +50,7 @@ func OfHanded(call string) bool {
 		return has && f.Tag.Get("json") == "of"
 	}
 	return false
+	{"savefile", SaveFileAsk{}, SavedFile{}},
+	{"openfile", OpenFileAsk{}, OpenedFile{}},
+	{"forward", ForwardAsk{}, Forwarded{}},
 }

@@ -16,8 +16,8 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Format is the version of the project value.
-const Format = 1
+// Format is the version of the project value and of the project file: see sizing/save.
+const Format = 2
 
 // Project is everything the person has made: the shape of the project file, of
 // the wire and of the page's one value.

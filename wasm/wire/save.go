@@ -1,0 +1,48 @@
+package wire
+
+// SaveFileAsk asks for a project as one file. With it come the bytes of its
+// drawings as they were brought, in the order in which they are listed, then those
+// of the thumbnail.
+type SaveFileAsk struct {
+	Project  Project       `json:"project"`
+	Drawings []FileDrawing `json:"drawings"`
+	Thumb    int           `json:"thumb"` // bytes of the thumbnail, a PNG of up to 512 px; 0 for none
+}
+
+// FileDrawing is a drawing that a project speaks of.
+type FileDrawing struct {
+	ID string `json:"id"`
+	// Files is one picture, or two that are its lines and its colours.
+	Files []FilePicture `json:"files"`
+}
+
+// FilePicture is a file as it was brought.
+type FilePicture struct {
+	Name string `json:"name"`
+	Size int    `json:"size"` // bytes
+}
+
+// SavedFile names the file whose bytes come with it.
+type SavedFile struct {
+	FileName string `json:"fileName"`
+}
+
+// OpenFileAsk comes with the bytes of a project file.
+type OpenFileAsk struct{}
+
+// OpenedFile is what a project file holds. With it come the bytes of its drawings,
+// in the order in which they are listed, then those of the thumbnail.
+type OpenedFile struct {
+	Project  Project       `json:"project"`
+	Drawings []FileDrawing `json:"drawings"`
+	Thumb    int           `json:"thumb"` // bytes; 0 for none
+	Notes    []string      `json:"notes"` // what is to be told of it, a sentence each
+}
+
+// ForwardAsk comes with a project value of an older format, as JSON.
+type ForwardAsk struct{}
+
+// Forwarded is the same project in the format of today.
+type Forwarded struct {
+	Project Project `json:"project"`
+}
