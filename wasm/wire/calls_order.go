@@ -37,6 +37,9 @@ var OrderCalls = []Call{
 	{"claim", ClaimAsk{}, ClaimWritten{}},
 	{"hand", Struck{}, Hand{}},
 	{"shapes", ShapesAsk{}, Shapes{}},
+	{"savefile", SaveFileAsk{}, SavedFile{}},
+	{"openfile", OpenFileAsk{}, OpenedFile{}},
+	{"forward", ForwardAsk{}, Forwarded{}},
 }
 
 // OfHanded says whether a call speaks of a version that was handed over: its
@@ -50,7 +53,4 @@ func OfHanded(call string) bool {
 		return has && f.Tag.Get("json") == "of"
 	}
 	return false
-	{"savefile", SaveFileAsk{}, SavedFile{}},
-	{"openfile", OpenFileAsk{}, OpenedFile{}},
-	{"forward", ForwardAsk{}, Forwarded{}},
 }

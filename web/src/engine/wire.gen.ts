@@ -690,10 +690,262 @@ export interface Order {
   colourList?: ColourList;
 }
 
+/** SalesTax is a tax on sales. */
+export interface SalesTax {
+  percent: string;
+  /** prices hold it; otherwise it is put on top and passed on */
+  included: boolean;
+  /** it falls on what buyers pay for posting too */
+  onPosting: boolean;
+}
+
+/** PostClass is one class of post: what it takes, and its price a parcel. */
+export interface PostClass {
+  name: string;
+  /** at most */
+  grams: number;
+  /** thick at most */
+  mm: number;
+  price: string;
+}
+
+/** Wrapping is what lies round a piece: an envelope a parcel, a backing card and a bag a piece. */
+export interface Wrapping {
+  envelope: string;
+  card: string;
+  bag: string;
+  envelopeGrams: number;
+  cardGrams: number;
+  bagGrams: number;
+  /** both sides together, card and bag included */
+  envelopeMM: number;
+}
+
+/** ChannelKind is the way in which pieces reach people. */
+export type ChannelKind = "online" | "fair" | "wholesale" | "consignment" | "set" | "gift" | "cause";
+
+/** GivenOf says of what a share is passed on. */
+export type GivenOf = "price" | "left";
+
+/** Channel is one way in which pieces reach people. Shares and rates are in percent, amounts in the plan's currency. */
+export interface Channel {
+  kind: ChannelKind;
+  name: string;
+  /** of the pieces without flaw */
+  share: string;
+  /** Price is what a buyer pays for a piece, for a set the whole of it; 0 is the plan's. A gift has none. */
+  price: string;
+  /** Pieces is how many of this order go into one sale, one parcel, one set; 0 is 1. */
+  pieces: number;
+  /** Cut is the share of the price that a shop keeps: wholesale, consignment. */
+  cut: string;
+  /** FeePercent is of all that a buyer pays, posting and tax included; FeeFixed is for each sale. */
+  feePercent: string;
+  feeFixed: string;
+  /** Once is paid however little sells: a table, the way there, a card reader. */
+  once: string;
+  /** Posted says that each sale goes by post; PostPaid is what the buyer pays for that. */
+  posted: boolean;
+  postPaid: string;
+  /** Others is what the rest of a set costs, and OthersGrams weighs. */
+  others: string;
+  othersGrams: number;
+  /** Given is the share passed on to a cause. */
+  given: string;
+  givenOf: GivenOf;
+  /** the plan's tax on sales applies */
+  taxed: boolean;
+}
+
+/** Selling is an order and how its pieces are to reach people. */
+export interface Selling {
+  currency: string;
+  minorDigits: number;
+  /** as delivered */
+  pieces: number;
+  /** of the maker, landed */
+  bill: string;
+  /** of a piece, where a channel has none of its own */
+  price: string;
+  /** SecondsShare is the percent of pieces with a small flaw. They sell by the channel with the number SecondsBy, SecondsOff percent cheaper; with a number below 0 they are kept. */
+  secondsShare: string;
+  secondsOff: string;
+  secondsBy: number;
+  tax: SalesTax;
+  /** Grams and MM are of one piece with its fastening, not packed. */
+  grams: number;
+  mm: number;
+  classes: PostClass[];
+  packing: Wrapping;
+  channels: Channel[];
+}
+
+/** GuessKind says how a person guesses at demand. */
+export type GuessKind = "three" | "orders";
+
+/** DemandPrior is what was thought before the first order came: as if so many orders had come in so many days. It is the shape and the rate of a gamma distribution of the orders a day. */
+export interface DemandPrior {
+  /** above 0 */
+  orders: number;
+  /** above 0 */
+  days: number;
+}
+
+/** Guess is what a person thinks of demand. */
+export interface Guess {
+  kind: GuessKind;
+  /** Low, Likely and High are for ByThree; all numbers from Low to High can happen. */
+  low: number;
+  likely: number;
+  high: number;
+  /** Orders have come in DaysGone days, DaysLeft are left: for ByOrders. */
+  orders: number;
+  daysGone: number;
+  daysLeft: number;
+  prior: DemandPrior;
+}
+
+/** VersionWish is the demand thought of for one version, by the IDs of its design and its own. */
+export interface VersionWish {
+  design: string;
+  version: string;
+  guess: Guess;
+}
+
+/** OwnStake is what the person says that a piece brings; what is absent follows from what is left after costs. */
+export interface OwnStake {
+  each?: string;
+  second?: string;
+  leftover?: string;
+  missed?: string;
+  free?: number;
+}
+
+/** Date is a day as it travels: "2027-02-06" (ISO 8601), or empty for none. */
+export type Date = string;
+
+/** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */
+export interface PresaleDays {
+  /** last day on which an order is taken */
+  closes: Date;
+  /** Payout is the days of the calendar until the money arrives. */
+  payout: number;
+  /** Posting is the working days here that it takes to pack and post all orders, and Carriage the days of the calendar until the last one arrives. */
+  posting: number;
+  carriage: number;
+}
+
+/** PresaleGoal is a further design: priced by the list as the one on the sheet is, with a die of its own, or by a bill of one step as typed. */
+export interface PresaleGoal {
+  name: string;
+  /** its first run */
+  quantity: number;
+  /** by the list */
+  alike: boolean;
+  each: string;
+  once: string;
+}
+
+/** PresalePlan is a pre-sale as the person wants it. */
+export interface PresalePlan {
+  days: PresaleDays;
+  /** Each is what a paid pre-order leaves; absent, it follows from what is left online. */
+  each?: string;
+  goals: PresaleGoal[];
+}
+
+/** SellingPlan is what the person states of selling an order. What is absent is as the tool proposes it. */
+export interface SellingPlan {
+  /** Left is how pieces reach people. Its bill and pieces are the order's, and a weight of 0 is that of the pin. */
+  left?: Selling;
+  guesses?: VersionWish[];
+  stake?: OwnStake;
+  presale?: PresalePlan;
+}
+
+/** Sure is a confidence in percent, above 0 and below 100, such as 95. */
+export type Sure = number;
+
+/** Grade is what a piece is good for. */
+export type Grade = "first" | "second" | "reject";
+
+/** FlawKind is a kind of fault. */
+export type FlawKind = "";
+
+/** FlawedPiece is one piece that is no first. */
+export interface FlawedPiece {
+  /** second or reject */
+  grade: Grade;
+  flaw: FlawKind;
+  /** Photos are the names under which the page keeps pictures of it. */
+  photos?: string[];
+}
+
+/** ParcelRow is what came of one version. */
+export interface ParcelRow {
+  /** ID */
+  design: string;
+  version: string;
+  name: string;
+  ordered: number;
+  /** Received is how many came, where they were counted apart; 0 is as many as were graded. */
+  received?: number;
+  firsts: number;
+  flawed?: FlawedPiece[];
+}
+
+/** Parcel is one delivery of one maker, as the person counts it. */
+export interface Parcel {
+  id: string;
+  maker: string;
+  /** the day of the order */
+  ordered?: Date;
+  /** the day it was to be here */
+  due?: Date;
+  arrived?: Date;
+  /** Agreed is the share of flawed pieces agreed with the maker, percent, and Within the days of the calendar within which the maker is told. */
+  agreed: number;
+  within: number;
+  sure: Sure;
+  rows: ParcelRow[];
+}
+
+/** MoveKind is why pieces come into the stock or leave it. */
+export type MoveKind = "had" | "replacement" | "gift" | "wholesale" | "fair" | "sold";
+
+/** StockMove is one entry of the book. */
+export interface StockMove {
+  day: Date;
+  design: string;
+  version: string;
+  kind: MoveKind;
+  /** first or second */
+  grade: Grade;
+  count: number;
+}
+
+/** StockBook is what a person enters of the pieces after the parcel. */
+export interface StockBook {
+  moves: StockMove[];
+  /** Weeks is how far back the pace of sales is looked at. */
+  weeks: number;
+  /** LeadDays is the days of the calendar from ordering again to having the pieces carded, where no calendar of the order is given. */
+  leadDays: number;
+}
+
+/** Plans is not for the pin's program: what of it comes is passed over. */
+export interface Plans {
+  selling?: SellingPlan;
+  /** Parcels are what came, as counted, and Ledger what became of the pieces. */
+  parcels?: Parcel[];
+  ledger?: StockBook;
+}
+
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
 export interface Project {
   format: number;
   order: Order;
+  plans?: Plans;
 }
 
 /** LimitsFor is the usual limits for one making and fill. */
@@ -2231,43 +2483,24 @@ export interface Typed {
   words: string;
 }
 
-/** ShapesAsk asks for the clean curves of a picked version; the answer comes with an SVG file of them. */
-export interface ShapesAsk {
+/** StruckAsk asks for a picked version as struck, to be handed to the second program. */
+export interface StruckAsk {
   picked: Picked;
 }
 
-/** Shape is everything of one kind: the d of an SVG path, to be filled by the even-odd rule. */
-export interface Shape {
-  flat: FlatID;
-  role: Role;
-  name: string;
-  rgb: RGB8;
-  d: string;
-  /** Pieces is how many closed areas it has, and Area how large they are, mm2. */
-  pieces: number;
-  area: number;
-}
-
-/** Shapes is a picked version as smooth closed curves, in mm from the upper left of its silhouette, y down. Neighbours share their borders exactly. */
-export interface Shapes {
-  w: MM;
-  h: MM;
-  /** Outline is all that is pin; the others lie in it. A hole of it is a cut-out. */
-  outline: Shape;
-  metal: Shape;
-  cutOuts: Shape;
-  enamel: Shape[];
-  /** on top of the others */
-  printed: Shape[];
-  /** Tolerance was held to where the drawing is fine enough; nowhere is a curve further than Within from the edge as the drawing has it. */
-  tolerance: MM;
-  within: MM;
-  lines: number;
-  curves: number;
-  corners: number;
-  fileName: string;
-  /** what the file is, for the person */
-  words: string;
+/** Struck is a picked version with its recipes applied and all that was found of it. Its rasters come as bytes: labels, beside and cover of the separation, W*H of each, and W*H more, 1 where metal was built, when Built is set. */
+export interface Struck {
+  /** Key names it: whatever changes the version changes the key. */
+  key: string;
+  /** of the rasters, working px */
+  w: number;
+  h: number;
+  built: boolean;
+  /** of the rasters, as this version colours them */
+  flats: Flat[];
+  design: Design;
+  version: Version;
+  check: Check;
 }
 
 /** Plan is a pin that is not drawn yet. */
@@ -2597,96 +2830,6 @@ export interface Deduction {
   notes: string[];
 }
 
-/** SalesTax is a tax on sales. */
-export interface SalesTax {
-  percent: string;
-  /** prices hold it; otherwise it is put on top and passed on */
-  included: boolean;
-  /** it falls on what buyers pay for posting too */
-  onPosting: boolean;
-}
-
-/** PostClass is one class of post: what it takes, and its price a parcel. */
-export interface PostClass {
-  name: string;
-  /** at most */
-  grams: number;
-  /** thick at most */
-  mm: number;
-  price: string;
-}
-
-/** Wrapping is what lies round a piece: an envelope a parcel, a backing card and a bag a piece. */
-export interface Wrapping {
-  envelope: string;
-  card: string;
-  bag: string;
-  envelopeGrams: number;
-  cardGrams: number;
-  bagGrams: number;
-  /** both sides together, card and bag included */
-  envelopeMM: number;
-}
-
-/** ChannelKind is the way in which pieces reach people. */
-export type ChannelKind = "online" | "fair" | "wholesale" | "consignment" | "set" | "gift" | "cause";
-
-/** GivenOf says of what a share is passed on. */
-export type GivenOf = "price" | "left";
-
-/** Channel is one way in which pieces reach people. Shares and rates are in percent, amounts in the plan's currency. */
-export interface Channel {
-  kind: ChannelKind;
-  name: string;
-  /** of the pieces without flaw */
-  share: string;
-  /** Price is what a buyer pays for a piece, for a set the whole of it; 0 is the plan's. A gift has none. */
-  price: string;
-  /** Pieces is how many of this order go into one sale, one parcel, one set; 0 is 1. */
-  pieces: number;
-  /** Cut is the share of the price that a shop keeps: wholesale, consignment. */
-  cut: string;
-  /** FeePercent is of all that a buyer pays, posting and tax included; FeeFixed is for each sale. */
-  feePercent: string;
-  feeFixed: string;
-  /** Once is paid however little sells: a table, the way there, a card reader. */
-  once: string;
-  /** Posted says that each sale goes by post; PostPaid is what the buyer pays for that. */
-  posted: boolean;
-  postPaid: string;
-  /** Others is what the rest of a set costs, and OthersGrams weighs. */
-  others: string;
-  othersGrams: number;
-  /** Given is the share passed on to a cause. */
-  given: string;
-  givenOf: GivenOf;
-  /** the plan's tax on sales applies */
-  taxed: boolean;
-}
-
-/** Selling is an order and how its pieces are to reach people. */
-export interface Selling {
-  currency: string;
-  minorDigits: number;
-  /** as delivered */
-  pieces: number;
-  /** of the maker, landed */
-  bill: string;
-  /** of a piece, where a channel has none of its own */
-  price: string;
-  /** SecondsShare is the percent of pieces with a small flaw. They sell by the channel with the number SecondsBy, SecondsOff percent cheaper; with a number below 0 they are kept. */
-  secondsShare: string;
-  secondsOff: string;
-  secondsBy: number;
-  tax: SalesTax;
-  /** Grams and MM are of one piece with its fastening, not packed. */
-  grams: number;
-  mm: number;
-  classes: PostClass[];
-  packing: Wrapping;
-  channels: Channel[];
-}
-
 /** PricedOrder is an order and the price list that prices it: all that the calls of the order need to know of pins. */
 export interface PricedOrder {
   list: PriceList;
@@ -2696,7 +2839,7 @@ export interface PricedOrder {
 /** LeftAsk asks what is left of an order after costs. */
 export interface LeftAsk {
   plan: Selling;
-  /** Priced, where it is given, fills in currency, pieces and bill of the plan. */
+  /** Priced, where it is given, fills in currency, pieces and bill of the plan. A plan in the order's second currency keeps it, and the bill is brought to it. */
   priced?: PricedOrder;
 }
 
@@ -2732,6 +2875,8 @@ export interface ChannelRow {
   left: string;
   /** PerPiece is Left by Count to one place more than the currency ("about"). */
   perPiece: string;
+  /** Before is what a piece leaves before the maker's bill and before what is paid once, as LeftAfter's Each is over all channels. */
+  before: string;
   leftSays: string;
   eachSays: string;
 }
@@ -2780,33 +2925,8 @@ export interface BillStep {
 export interface BillOf {
   steps: BillStep[];
   priced?: PricedOrder;
-  /** Items says which of the order's items: one for each version that is asked for apart, otherwise the first counts. Empty is all in their order. */
+  /** Items says which of the order's items: one for each version that is asked for, in their order where it is empty; or those that share the pieces of a pre-sale by their quantities, the first where it is empty. */
   items: number[];
-}
-
-/** GuessKind says how a person guesses at demand. */
-export type GuessKind = "three" | "orders";
-
-/** DemandPrior is what was thought before the first order came: as if so many orders had come in so many days. It is the shape and the rate of a gamma distribution of the orders a day. */
-export interface DemandPrior {
-  /** above 0 */
-  orders: number;
-  /** above 0 */
-  days: number;
-}
-
-/** Guess is what a person thinks of demand. */
-export interface Guess {
-  kind: GuessKind;
-  /** Low, Likely and High are for ByThree; all numbers from Low to High can happen. */
-  low: number;
-  likely: number;
-  high: number;
-  /** Orders have come in DaysGone days, DaysLeft are left: for ByOrders. */
-  orders: number;
-  daysGone: number;
-  daysLeft: number;
-  prior: DemandPrior;
 }
 
 /** VersionGuess is what is thought of the demand for one version. */
@@ -2836,13 +2956,13 @@ export interface Stake {
 export interface DemandAsk {
   bill: BillOf;
   versions: VersionGuess[];
-  /** Stake's currency is taken from the price list where that is used. */
+  /** Stake's currency is taken from the price list where that is used, unless it is the order's second one. */
   stake: Stake;
   /** largest order to look at; 0 is the usual */
   most: number;
   /** further orders to tell of; price breaks are told of in any case */
   look: number[];
-  /** Apart asks for each version as if it were ordered for itself, sharing the die of the first: for a list whose breaks go by version. Otherwise the versions count together. */
+  /** Apart asks for one version after another, each beside those before it: for a list whose breaks go by version. Otherwise they are one order, of which each further piece goes to the version likeliest to sell it. */
   apart: boolean;
 }
 
@@ -2907,6 +3027,8 @@ export interface HowMany {
 export interface Demand {
   faults: Fault[];
   answers: HowMany[];
+  /** all of them in a sentence */
+  says: string;
 }
 
 /** GoalAsk is a further design of a pre-sale: its first run and its bill. */
@@ -2971,9 +3093,6 @@ export interface Country {
   note: string;
 }
 
-/** Date is a day as it travels: "2027-02-06" (ISO 8601), or empty for none. */
-export type Date = string;
-
 /** Holiday is a day on which a country does not work. */
 export interface Holiday {
   date: Date;
@@ -3026,8 +3145,10 @@ export interface OrderUsual {
   slack: number;
   weekend: number[];
   prior: DemandPrior;
-  /** invented figures */
+  /** Selling, Guess and Presale are invented figures. */
   selling: Selling;
+  guess: Guess;
+  presale: PresaleDays;
 }
 
 /** Workdays says on which days somebody works. */
@@ -3069,6 +3190,8 @@ export interface Schedule {
   /** Ways are the delivery choices there are, and Way the one in use; below 0 for none. */
   ways: DeliveryWay[];
   way: number;
+  /** Unpriced says that what the ways cost is not known: nothing is said of it. */
+  unpriced: boolean;
   /** Currency and MinorDigits are for what a delivery choice saves. */
   currency: string;
   minorDigits: number;
@@ -3098,6 +3221,9 @@ export interface StepRow {
   latestLast: Date;
   /** Spare is the working days between Last and LatestLast, below 0 when late. */
   spare: number;
+  /** Falls and Latest are the two pairs of days in words. */
+  falls: string;
+  latest: string;
   /** Over names what stands still between First and Last: holidays, closures. */
   over: string[];
   says: string;
@@ -3116,6 +3242,25 @@ export interface WayRow {
   says: string;
 }
 
+/** FreeKind says why nobody works on a day. */
+export type FreeKind = "weekend" | "holiday" | "off";
+
+/** FreeRun is a run of days without work, both ends among them. */
+export interface FreeRun {
+  from: Date;
+  to: Date;
+  kind: FreeKind;
+  name: string;
+}
+
+/** Ruler is the days that a calendar is drawn over, whole weeks from Monday to Sunday, and what is free of them at both ends. */
+export interface Ruler {
+  from: Date;
+  to: Date;
+  here: FreeRun[];
+  maker: FreeRun[];
+}
+
 /** Calendar is the answer to a schedule. */
 export interface Calendar {
   rows: StepRow[];
@@ -3132,6 +3277,9 @@ export interface Calendar {
   best: number;
   bestSays: string;
   notes: string[];
+  ruler: Ruler;
+  /** Missing are usual closures of a maker within these days that are not among the maker's days off. */
+  missing: DaySpan[];
 }
 
 /** Days is the calendar, or what is wrong with the schedule; Schedule has its fields filled in. */
@@ -3139,23 +3287,16 @@ export interface Days {
   faults: Fault[];
   schedule: Schedule;
   calendar?: Calendar;
-}
-
-/** PresaleDays is the days of a pre-sale: the die is cut when its money is there. */
-export interface PresaleDays {
-  /** last day on which an order is taken */
-  closes: Date;
-  /** Payout is the days of the calendar until the money arrives. */
-  payout: number;
-  /** Posting is the working days here that it takes to pack and post all orders, and Carriage the days of the calendar until the last one arrives. */
-  posting: number;
-  carriage: number;
+  /** Unpriced is why nothing is said of what a delivery choice saves; mostly empty. */
+  unpriced?: string;
 }
 
 /** PromiseAsk asks what day can be promised to those who pay ahead. */
 export interface PromiseAsk {
   schedule: Schedule;
   presale: PresaleDays;
+  /** Priced, where it is given, fills in the ways of delivery as for the calendar. */
+  priced?: PricedOrder;
 }
 
 /** PromisedDays is the day that can honestly be named to those who pay ahead. */
@@ -3203,6 +3344,386 @@ export interface BackMarkAsk {
 /** BackMark is what of them is struck on the back. */
 export interface BackMark {
   mark: Mark;
+  words: string;
+}
+
+/** Worth is what is known of the money of an order: the bill, and how its pieces are to be sold where that was planned. */
+export interface Worth {
+  currency: string;
+  minorDigits: number;
+  /** of the maker, landed */
+  bill: string;
+  selling?: Selling;
+}
+
+/** ParcelAsk asks how a parcel stands as it is counted so far. */
+export interface ParcelAsk {
+  parcel: Parcel;
+  today: Date;
+  /** Worth, where it is given, says what the count does to the money. */
+  worth?: Worth;
+}
+
+/** FlawCount is how many pieces have a fault of one kind. */
+export interface FlawCount {
+  kind: FlawKind;
+  name: string;
+  serious: boolean;
+  count: number;
+}
+
+/** VerdictKind is how a parcel stands to the share agreed. */
+export type VerdictKind = "uncounted" | "within" | "over" | "open";
+
+/** Standing is what can be said of the flawed pieces in a lot. */
+export interface Standing {
+  kind: VerdictKind;
+  /** Allowed is how many the share agreed admits; from Refuse flawed ones among those looked at the lot is over it. */
+  allowed: number;
+  refuse: number;
+  /** Least and Most are the exact one-sided limits of the flawed ones in all. */
+  least: number;
+  most: number;
+  /** Wrongly is the chance, 0 to 1, that a lot with exactly Allowed flawed ones would be refused by as many looks. */
+  wrongly: number;
+  /** Luck is the chance that a maker whose pieces are flawed in just the share agreed, each for itself, shows this many among as many looked at. */
+  luck: number;
+  says: string;
+  why: string[];
+}
+
+/** TallyRow is the count of one version, or of all. */
+export interface TallyRow {
+  design: string;
+  version: string;
+  name: string;
+  ordered: number;
+  received: number;
+  /** looked at */
+  graded: number;
+  firsts: number;
+  seconds: number;
+  rejects: number;
+  /** Short is what is missing of the order; below 0 when more came. It is not known while some of what came is not counted. */
+  short: number;
+  flaws: FlawCount[];
+  verdict: Standing;
+  /** in words */
+  counts: string;
+}
+
+/** TallyMoney is what a count does to the money. */
+export interface TallyMoney {
+  /** Each is what a first costs as it came, and Agreed what one would cost had all that was ordered come with just the share agreed flawed. */
+  eachSays: string;
+  agreedSays: string;
+  says: string;
+  /** LeftSays compares what is left after costs with the plan; empty without one. */
+  leftSays: string;
+}
+
+/** Tally is a parcel counted. */
+export interface Tally {
+  rows: TallyRow[];
+  all: TallyRow;
+  says: string;
+  /** Tell is the last day on which to tell the maker, and Tells says so; empty without a day of arrival. */
+  tell: Date;
+  tells: string;
+  cautions: string[];
+  money?: TallyMoney;
+}
+
+/** Flaw is a kind of fault in the words of the trade. A serious one can hurt somebody, so that such a piece is kept from sale whatever share was agreed; Caution then says why. */
+export interface Flaw {
+  kind: FlawKind;
+  name: string;
+  serious: boolean;
+  caution?: string;
+}
+
+/** ParcelUsual is what counting and keeping stock start from. */
+export interface ParcelUsual {
+  /** percent */
+  agreed: number;
+  /** days */
+  within: number;
+  /** percent */
+  sure: Sure;
+  weeks: number;
+  leadDays: number;
+  levels: string[];
+  /** percent */
+  qualities: number[];
+}
+
+/** ParcelCounted is the tally, or what is wrong with the count. */
+export interface ParcelCounted {
+  faults: Fault[];
+  tally?: Tally;
+  /** the kinds there are */
+  flaws: Flaw[];
+  usual: ParcelUsual;
+}
+
+/** SomeLooked is a look at some pieces of a parcel. */
+export interface SomeLooked {
+  lot: number;
+  looked: number;
+  /** of those looked at */
+  bad: number;
+  sure: Sure;
+  /** AtMost is the bad pieces one would put up with, to ask how many to look at. */
+  atMost: number;
+}
+
+/** LookedAtAsk asks what a look at some pieces says of all. */
+export interface LookedAtAsk {
+  look: SomeLooked;
+}
+
+/** LookRow is what is still possible after a look at some number, all sound. */
+export interface LookRow {
+  looked: number;
+  most: number;
+}
+
+/** SomeFound is what a look at some says of all. */
+export interface SomeFound {
+  least: number;
+  /** in all */
+  most: number;
+  /** of them, among those not looked at */
+  unseen: number;
+  /** pieces not looked at */
+  notSeen: number;
+  says: string;
+  /** Look is how many to look at, all found sound, to be sure of at most AtMost. */
+  look: number;
+  lookSays: string;
+  rows: LookRow[];
+}
+
+/** LookedAt is the answer, or what is wrong with the numbers. */
+export interface LookedAt {
+  faults: Fault[];
+  found?: SomeFound;
+}
+
+/** PlanAsk asks for a single sampling plan for normal inspection. */
+export interface PlanAsk {
+  lot: number;
+  level: string;
+  /** acceptance quality level, percent */
+  quality: number;
+}
+
+/** SamplingPlan is what the tables say of one lot. */
+export interface SamplingPlan {
+  /** by lot and level */
+  letter: string;
+  /** Resolved is the letter that holds once arrows were followed: they change the number to look at, not only the one to accept. */
+  resolved: string;
+  /** in the table */
+  look: number;
+  /** to look at: all, where the table asks for as many or more */
+  count: number;
+  accept: number;
+  refuse: number;
+  all: boolean;
+}
+
+/** OCPoint is the chance that a lot with some bad pieces is accepted. */
+export interface OCPoint {
+  bad: number;
+  /** of the lot, percent */
+  share: number;
+  /** 0 to 1 */
+  accept: number;
+}
+
+/** Planned is the plan, or what is wrong with the question. */
+export interface Planned {
+  faults: Fault[];
+  plan?: SamplingPlan;
+  says: string;
+  curve: OCPoint[];
+}
+
+/** StockName is a version as it is called now. */
+export interface StockName {
+  design: string;
+  version: string;
+  name: string;
+}
+
+/** LedgerAsk asks what is left of all that came. */
+export interface LedgerAsk {
+  book: StockBook;
+  parcels: Parcel[];
+  /** the order's versions */
+  names: StockName[];
+  today: Date;
+  /** Schedule is the order's calendar, where the person keeps one. */
+  schedule?: Schedule;
+}
+
+/** StockLine is what became of the pieces of one grade. */
+export interface StockLine {
+  grade: Grade;
+  /** by parcels, or had */
+  came: number;
+  replacements: number;
+  gifts: number;
+  wholesale: number;
+  fair: number;
+  sold: number;
+  left: number;
+}
+
+/** Pace is how fast firsts go to buyers: all that were sold, at the fair and wholesale too, over the last weeks, taken together as one rate. Between is the exact interval of a count that comes at one rate (Garwood), 90 percent. */
+export interface Pace {
+  sold: number;
+  /** looked at */
+  days: number;
+  perWeek: number;
+  /** a week */
+  slow: number;
+  fast: number;
+  says: string;
+}
+
+/** Reorder is when to order a version again. */
+export interface Reorder {
+  /** Out is the day the last first goes at the pace, By the last day to order so that new ones are there then; Early is By at the fast end of the pace, Late at the slow end. */
+  out: Date;
+  by: Date;
+  early: Date;
+  /** empty when out of sight */
+  late?: Date;
+  /** By is past */
+  now: boolean;
+  /** Die says that the order can use the die that was cut; DieAge is its age in whole months. */
+  die: boolean;
+  dieAge: number;
+  says: string;
+}
+
+/** StockRow is the stock of one version. */
+export interface StockRow {
+  design: string;
+  version: string;
+  name: string;
+  firsts: StockLine;
+  seconds: StockLine;
+  pace?: Pace;
+  /** Reorder is when to order again; missing where nothing says so. */
+  reorder?: Reorder;
+  says: string;
+}
+
+/** Stock is the book reckoned up. */
+export interface Stock {
+  rows: StockRow[];
+  says: string;
+  notes: string[];
+}
+
+/** MakerRecord is how a maker did over all parcels of theirs. */
+export interface MakerRecord {
+  maker: string;
+  parcels: number;
+  ordered: number;
+  graded: number;
+  firsts: number;
+  /** Share is the firsts among those looked at, percent, and Lo and Hi its exact interval (Clopper and Pearson, 95 percent). */
+  share: number;
+  lo: number;
+  hi: number;
+  /** Short is the pieces missing over all parcels, those too many not set against them; Late the days after the day agreed, one for each parcel whose days are known, below 0 before it. */
+  short: number;
+  late: number[];
+  says: string;
+}
+
+/** Ledger is the stock and how makers did, or what is wrong with an entry. */
+export interface Ledger {
+  faults: Fault[];
+  stock?: Stock;
+  makers: MakerRecord[];
+}
+
+/** ClaimAsk asks what to write to the maker. */
+export interface ClaimAsk {
+  parcel: Parcel;
+  today: Date;
+}
+
+/** ClaimPhoto is a picture that goes with a claim. */
+export interface ClaimPhoto {
+  /** as the text has it */
+  number: number;
+  /** as the page keeps it */
+  photo: string;
+  caption: string;
+}
+
+/** Claim is what to write to the maker. */
+export interface Claim {
+  /** Asks is false when the count gives nothing to ask for; the text then reports it. */
+  asks: boolean;
+  text: string;
+  photos: ClaimPhoto[];
+  tells: string;
+}
+
+/** ClaimWritten is that text, or what is wrong with the count. */
+export interface ClaimWritten {
+  faults: Fault[];
+  claim?: Claim;
+}
+
+/** Hand says that the second program has a version at hand. */
+export interface Hand {
+  key: string;
+}
+
+/** ShapesAsk asks for the clean curves of a version that was handed over; the answer comes with an SVG file of them. */
+export interface ShapesAsk {
+  of: string;
+}
+
+/** Shape is everything of one kind: the d of an SVG path, to be filled by the even-odd rule. */
+export interface Shape {
+  flat: FlatID;
+  role: Role;
+  name: string;
+  rgb: RGB8;
+  d: string;
+  /** Pieces is how many closed areas it has, and Area how large they are, mm2. */
+  pieces: number;
+  area: number;
+}
+
+/** Shapes is a version as smooth closed curves, in mm from the upper left of its silhouette, y down. Neighbours share their borders exactly. */
+export interface Shapes {
+  w: MM;
+  h: MM;
+  /** Outline is all that is pin; the others lie in it. A hole of it is a cut-out. */
+  outline: Shape;
+  metal: Shape;
+  cutOuts: Shape;
+  enamel: Shape[];
+  /** on top of the others */
+  printed: Shape[];
+  /** Tolerance was held to where the drawing is fine enough; nowhere is a curve further than Within from the edge as the drawing has it. */
+  tolerance: MM;
+  within: MM;
+  lines: number;
+  curves: number;
+  corners: number;
+  fileName: string;
+  /** what the file is, for the person */
   words: string;
 }
 
@@ -3297,7 +3818,7 @@ export interface Calls {
   eyes: { ask: EyesAsk; answer: HeldParts };
   screen: { ask: ScreenAsk; answer: TrueSize };
   typed: { ask: TypedAsk; answer: Typed };
-  shapes: { ask: ShapesAsk; answer: Shapes };
+  struck: { ask: StruckAsk; answer: Struck };
   canvas: { ask: CanvasAsk; answer: Canvas };
   guide: { ask: GuideAsk; answer: PNGFile };
   colourlist: { ask: ColourListAsk; answer: ColourListRead };
@@ -3316,10 +3837,17 @@ export interface Calls {
   promise: { ask: PromiseAsk; answer: Promise };
   ics: { ask: CalendarFileAsk; answer: CalendarFile };
   backmark: { ask: BackMarkAsk; answer: BackMark };
+  parcel: { ask: ParcelAsk; answer: ParcelCounted };
+  lookedat: { ask: LookedAtAsk; answer: LookedAt };
+  plan: { ask: PlanAsk; answer: Planned };
+  ledger: { ask: LedgerAsk; answer: Ledger };
+  claim: { ask: ClaimAsk; answer: ClaimWritten };
+  hand: { ask: Struck; answer: Hand };
+  shapes: { ask: ShapesAsk; answer: Shapes };
   savefile: { ask: SaveFileAsk; answer: SavedFile };
   openfile: { ask: OpenFileAsk; answer: OpenedFile };
   forward: { ask: ForwardAsk; answer: Forwarded };
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'savefile', 'openfile', 'forward'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'hand', 'shapes', 'savefile', 'openfile', 'forward'];
