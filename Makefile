@@ -24,7 +24,7 @@ CHECKS     := inherit,-ST1005
 # Long enough to find what a change broke, short enough for every night.
 FUZZ_TIME  ?= 30s
 
-.PHONY: run test test-long bench bench-colour dist golden lint generate clean \
+.PHONY: run test checks pages test-long bench bench-colour dist golden lint generate clean \
 	tools build harness lint-go lint-web test-go test-wasm test-unit test-page size smoke fuzz
 
 run: dist
@@ -33,11 +33,17 @@ run: dist
 dist: build size
 	@echo "The page is in $(WEB)/dist: static files, for any path of any static host."
 
-test: lint test-go test-wasm test-unit dist test-page
+# Two at a time, because much of it waits: for a linker, a registry, one slow
+# test. Then the browsers, which want the machine for themselves.
+test: | tools
+	@$(MAKE) -j2 --output-sync=target checks
+	@$(MAKE) pages
 	@echo "All tests passed."
 
+checks: lint test-go test-wasm test-unit dist harness
+
 test-long: export BADGEWRIGHT_SCREENS := all
-test-long: WASM_TESTS :=
+test-long: export WASM_TESTS :=
 test-long: test smoke fuzz
 	@echo "All long tests passed."
 
@@ -123,10 +129,13 @@ test-unit: $(BUILD)/npm.stamp $(BUILD)/wasm_exec.js
 harness: build
 	@cd $(WEB) && npx vite build -c test/harness/vite.config.ts --logLevel warn
 
-# Two files at a time: a browser waits much.
 test-page: build harness
+	@$(MAKE) pages
+
+# Three files at a time: a browser waits much.
+pages:
 	@bash $(WEB)/dev/browsers.sh chromium
-	cd $(WEB) && node --test --test-concurrency=2 --test-reporter=spec test/page/*.test.mjs
+	cd $(WEB) && node --test --test-concurrency=3 --test-reporter=spec test/page/*.test.mjs
 
 smoke: build harness
 	@bash $(WEB)/dev/browsers.sh chromium firefox webkit
