@@ -16,29 +16,29 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Kind is a size of card.
-type Kind string
+// CardKind is a size of card.
+type CardKind string
 
 // The sizes of card; the empty one is a European business card.
 const (
-	Business       Kind = ""
-	Bank           Kind = "bank"
-	BusinessInches Kind = "inches"
-	Free           Kind = "free"
+	Business       CardKind = ""
+	Bank           CardKind = "bank"
+	BusinessInches CardKind = "inches"
+	Free           CardKind = "free"
 )
 
-// Named is a kind with its sides as it lies.
-type Named struct {
-	Kind Kind    `json:"kind"`
-	Name string  `json:"name"`
-	W    unit.MM `json:"w"`
-	H    unit.MM `json:"h"`
+// CardSize is a kind with its sides as it lies.
+type CardSize struct {
+	Kind CardKind `json:"kind"`
+	Name string   `json:"name"`
+	W    unit.MM  `json:"w"`
+	H    unit.MM  `json:"h"`
 }
 
 // Kinds are the sizes with a name. The bank card is ID-1 of ISO/IEC 7810; the
 // others are business cards as printers name them (common practice).
-func Kinds() []Named {
-	return []Named{
+func Kinds() []CardSize {
+	return []CardSize{
 		{Business, "business card, 85 × 55 mm", 85, 55},
 		{BusinessInches, "business card, 3.5 × 2 in", 3.5 * unit.MMPerInch, 2 * unit.MMPerInch},
 		{Bank, "bank card, 85.60 × 53.98 mm", 85.60, 53.98},
@@ -48,8 +48,8 @@ func Kinds() []Named {
 // Card is what the person chose of a backing card; its zero value is an upright
 // business card, blank, with the pin where the tool puts it.
 type Card struct {
-	Kind   Kind `json:"kind,omitempty"`
-	Across bool `json:"across,omitempty"` // lying, wider than high
+	Kind   CardKind `json:"kind,omitempty"`
+	Across bool     `json:"across,omitempty"` // lying, wider than high
 	// W and H are the sides of a free card as it is seen.
 	W unit.MM `json:"w,omitempty"`
 	H unit.MM `json:"h,omitempty"`
@@ -63,17 +63,17 @@ type Card struct {
 	// NoAid leaves out the light outline by which the pin is placed.
 	NoAid bool `json:"noAid,omitempty"`
 	// Hole is how wide the holes of the posts are; 0 for the usual.
-	Hole unit.MM `json:"hole,omitempty"`
-	Hang Hang    `json:"hang,omitempty,omitzero"`
+	Hole unit.MM  `json:"hole,omitempty"`
+	Hang CardHang `json:"hang,omitempty,omitzero"`
 
 	// Bleed is how far print runs over the cut, and Safe how far inside it words
 	// keep; nil for the usual.
 	Bleed *unit.MM `json:"bleed,omitempty"`
 	Safe  *unit.MM `json:"safe,omitempty"`
 
-	Texts   []Text   `json:"texts,omitempty"`
-	Picture *Picture `json:"picture,omitempty"`
-	Sheet   Sheet    `json:"sheet,omitempty,omitzero"`
+	Texts   []CardText `json:"texts,omitempty"`
+	Picture *CardArt   `json:"picture,omitempty"`
+	Sheet   CardSheet  `json:"sheet,omitempty,omitzero"`
 }
 
 // HangKind is the hole that a card hangs by.
@@ -86,8 +86,8 @@ const (
 	SlotHang  HangKind = "slot" // longer than high, with round ends
 )
 
-// Hang is the hole to hang by. It lies in the middle of the card's width.
-type Hang struct {
+// CardHang is the hole to hang by. It lies in the middle of the card's width.
+type CardHang struct {
 	Kind HangKind `json:"kind,omitempty"`
 	// W and H are its width and height, W alone for a round one; 0 for the usual.
 	W unit.MM `json:"w,omitempty"`
@@ -106,8 +106,8 @@ const (
 	Right  Align = "right"
 )
 
-// Text is one line of the person's own.
-type Text struct {
+// CardText is one line of the person's own.
+type CardText struct {
 	Words  string      `json:"words"`
 	Points float64     `json:"points"` // size of type, 1/72 inch
 	Strong bool        `json:"strong,omitempty"`
@@ -117,8 +117,8 @@ type Text struct {
 	RGB    colour.RGB8 `json:"rgb"`
 }
 
-// Picture is the person's own picture on the card.
-type Picture struct {
+// CardArt is the person's own picture on the card.
+type CardArt struct {
 	Type string `json:"type"` // image/png or image/jpeg
 	Data []byte `json:"data"`
 	W    int    `json:"w"` // px
@@ -130,7 +130,7 @@ type Picture struct {
 }
 
 // High is its height on the card.
-func (p *Picture) High() unit.MM {
+func (p *CardArt) High() unit.MM {
 	return unit.MM(float64(p.Wide) * float64(p.H) / float64(max(p.W, 1)))
 }
 
@@ -198,7 +198,7 @@ func (c *Card) BleedUsed() unit.MM { return orGiven(c.Bleed, UsualBleed) }
 func (c *Card) SafeUsed() unit.MM  { return orGiven(c.Safe, UsualSafe) }
 
 // HangUsed is the hole to hang by, with every measure.
-func (c *Card) HangUsed() Hang {
+func (c *Card) HangUsed() CardHang {
 	h := c.Hang
 	switch h.Kind {
 	case RoundHang:

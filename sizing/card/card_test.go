@@ -27,23 +27,23 @@ func (blocks) Set(words string, points float64, _ bool) Line {
 }
 
 // square is a pin of 30 by 20 mm with a hole of 4 by 4 in its lower left corner region.
-func square(pierced ...Place) *Pin {
+func square(pierced ...CardPlace) *Pin {
 	p := &Pin{Name: "Buoy", W: 30, H: 20, D: "M0 0H30V20H0Z", Pierced: pierced,
-		Loops: [][]Place{{{0, 0}, {30, 0}, {30, 20}, {0, 20}}, {{4, 12}, {8, 12}, {8, 16}, {4, 16}}}}
+		Loops: [][]CardPlace{{{0, 0}, {30, 0}, {30, 20}, {0, 20}}, {{4, 12}, {8, 12}, {8, 16}, {4, 16}}}}
 	for i := range pierced {
 		p.No = append(p.No, len(pierced)-i)
 	}
 	return p
 }
 
-func laid(t *testing.T, c Card, p *Pin) *Laid {
+func laid(t *testing.T, c Card, p *Pin) *LaidCard {
 	t.Helper()
 	l, err := Lay(&c, p, blocks{})
 	require.NoError(t, err)
 	return l
 }
 
-func said(l *Laid, words string) bool {
+func said(l *LaidCard, words string) bool {
 	for _, w := range l.Warnings {
 		if strings.Contains(w.What, words) {
 			return true
@@ -96,24 +96,24 @@ func TestSizesEitherWayUp(t *testing.T) {
 // is (25, 20) and the holes are at x = 33 (No 2) and 47 (No 1), y = 26.
 func TestHolesAreMirroredRightly(t *testing.T) {
 	c := Card{Across: true, Pin: &[2]unit.MM{40, 30}}
-	p := square(Place{8, 6}, Place{22, 6})
+	p := square(CardPlace{8, 6}, CardPlace{22, 6})
 	p.No = []int{2, 1}
 	l := laid(t, c, p)
-	assert.Equal(t, []Hole{{33, 26, UsualHole, 2}, {47, 26, UsualHole, 1}}, l.Holes)
+	assert.Equal(t, []CardHole{{33, 26, UsualHole, 2}, {47, 26, UsualHole, 1}}, l.Holes)
 	assert.Empty(t, l.Warnings)
 }
 
 func TestWhatPiercesTheCard(t *testing.T) {
 	posts := []sizing.Post{{X: 15, Y: 6}}
-	assert.Equal(t, []Place{{15, 6}}, Pierces(sizing.PostAndClutch, posts, 0, false))
+	assert.Equal(t, []CardPlace{{15, 6}}, Pierces(sizing.PostAndClutch, posts, 0, false))
 	assert.Empty(t, Pierces(sizing.MagnetBack, posts, 0, false))
-	assert.Equal(t, []Place{{8, 6}, {22, 6}}, Pierces(sizing.PinBar, posts, 20, false))
-	assert.Equal(t, []Place{{15, -1}, {15, 13}}, Pierces(sizing.PinBar, posts, 20, true))
+	assert.Equal(t, []CardPlace{{8, 6}, {22, 6}}, Pierces(sizing.PinBar, posts, 20, false))
+	assert.Equal(t, []CardPlace{{15, -1}, {15, 13}}, Pierces(sizing.PinBar, posts, 20, true))
 }
 
 func TestThePinKeepsClearOfTheHangHoleAndTheWords(t *testing.T) {
 	c := Starting("Buoy")
-	l := laid(t, c, square(Place{15, 6}))
+	l := laid(t, c, square(CardPlace{15, 6}))
 	assert.Empty(t, l.Warnings, "a starting card has nothing to mend")
 	assert.InDelta(t, float64(l.W-30)/2, float64(l.Pin.X), 1e-9)
 	assert.Greater(t, l.Pin.Y, l.Hang.Down+l.Hang.H/2)
@@ -122,8 +122,8 @@ func TestThePinKeepsClearOfTheHangHoleAndTheWords(t *testing.T) {
 
 func TestWhatWouldSpoilIsSaid(t *testing.T) {
 	at := func(x, y unit.MM) *[2]unit.MM { return &[2]unit.MM{x, y} }
-	line := func(x, y unit.MM, points float64) []Text {
-		return []Text{{Words: "Skerry", Points: points, X: x, Y: y}}
+	line := func(x, y unit.MM, points float64) []CardText {
+		return []CardText{{Words: "Skerry", Points: points, X: x, Y: y}}
 	}
 	wide := unit.MM(62)
 	for _, k := range []struct {
@@ -133,19 +133,19 @@ func TestWhatWouldSpoilIsSaid(t *testing.T) {
 		{"text under the pin", "lies under the pin", Card{Across: true, Pin: at(40, 27), Texts: line(40, 27, 8)}},
 		{"text in the margin", "safe margin", Card{Across: true, Pin: at(40, 20), Texts: line(40, 54, 8)}},
 		{"small text", "points", Card{Across: true, Pin: at(40, 20), Texts: line(40, 45, 4)}},
-		{"text over the hang hole", "runs over the hole to hang by", Card{Pin: at(27.5, 50), Hang: Hang{Kind: SlotHang}, Texts: line(27.5, 8, 8)}},
+		{"text over the hang hole", "runs over the hole to hang by", Card{Pin: at(27.5, 50), Hang: CardHang{Kind: SlotHang}, Texts: line(27.5, 8, 8)}},
 		{"hole near the edge", "from the edge; the card may tear", Card{Across: true, Pin: at(40, 7)}},
 		{"hole off the card", "lies off the card", Card{Across: true, Pin: at(40, -2)}},
 		{"pin over the edge", "stands out over the edge", Card{Across: true, Pin: at(10, 30)}},
 		{"pin larger", "larger than the card", Card{Kind: Free, W: 26, H: 60}},
-		{"pin over the hang hole", "covers the hole to hang by", Card{Pin: at(27.5, 16), Hang: Hang{Kind: RoundHang}}},
-		{"hang hole near the edge", "may tear there", Card{Hang: Hang{Kind: RoundHang, Down: 5, W: 6}}},
-		{"picture under the pin", "Part of your picture", Card{Across: true, Pin: at(40, 27), Picture: &Picture{W: 600, H: 600, X: 10, Y: 10, Wide: 20}}},
-		{"coarse picture", "will be seen", Card{Across: true, Pin: at(60, 27), Picture: &Picture{W: 60, H: 60, X: 10, Y: 10, Wide: 20}}},
-		{"picture ends at the cut", "ends at the cut", Card{Pin: at(27.5, 20), Picture: &Picture{W: 900, H: 300, X: 0, Y: 60, Wide: 55}}},
-		{"picture behind all", "not seen", Card{Pin: at(27.5, 40), Picture: &Picture{W: 900, H: 1350, X: -3.5, Y: -1, Wide: wide}}},
+		{"pin over the hang hole", "covers the hole to hang by", Card{Pin: at(27.5, 16), Hang: CardHang{Kind: RoundHang}}},
+		{"hang hole near the edge", "may tear there", Card{Hang: CardHang{Kind: RoundHang, Down: 5, W: 6}}},
+		{"picture under the pin", "Part of your picture", Card{Across: true, Pin: at(40, 27), Picture: &CardArt{W: 600, H: 600, X: 10, Y: 10, Wide: 20}}},
+		{"coarse picture", "will be seen", Card{Across: true, Pin: at(60, 27), Picture: &CardArt{W: 60, H: 60, X: 10, Y: 10, Wide: 20}}},
+		{"picture ends at the cut", "ends at the cut", Card{Pin: at(27.5, 20), Picture: &CardArt{W: 900, H: 300, X: 0, Y: 60, Wide: 55}}},
+		{"picture behind all", "not seen", Card{Pin: at(27.5, 40), Picture: &CardArt{W: 900, H: 1350, X: -3.5, Y: -1, Wide: wide}}},
 	} {
-		l := laid(t, k.card, square(Place{15, 6}))
+		l := laid(t, k.card, square(CardPlace{15, 6}))
 		assert.True(t, said(l, k.words), "%s: %v", k.name, l.Warnings)
 	}
 }
@@ -153,15 +153,15 @@ func TestWhatWouldSpoilIsSaid(t *testing.T) {
 // The nearest cases that have nothing to mend.
 func TestWhatIsFineIsNotSpokenOf(t *testing.T) {
 	at := [2]unit.MM{40, 25}
-	full := &Picture{W: 1100, H: 740, X: -3, Y: -3, Wide: 91}
+	full := &CardArt{W: 1100, H: 740, X: -3, Y: -3, Wide: 91}
 	for name, c := range map[string]Card{
-		"text below the pin":    {Across: true, Pin: &at, Texts: []Text{{Words: "Skerry", Points: 8, X: 40, Y: 40}}},
-		"text in the cut-out":   {Across: true, Pin: &at, Texts: []Text{{Words: ".", Points: 5, X: 31, Y: 30}}},
+		"text below the pin":    {Across: true, Pin: &at, Texts: []CardText{{Words: "Skerry", Points: 8, X: 40, Y: 40}}},
+		"text in the cut-out":   {Across: true, Pin: &at, Texts: []CardText{{Words: ".", Points: 5, X: 31, Y: 30}}},
 		"a hole three mm away":  {Across: true, Pin: &[2]unit.MM{40, 13.8}},
 		"no hole for a magnet":  {Across: true, Pin: &[2]unit.MM{40, 13.8}},
 		"picture over the cuts": {Across: true, Pin: &at, Picture: full},
 	} {
-		for _, w := range laid(t, c, square(Place{15, 6})).Warnings {
+		for _, w := range laid(t, c, square(CardPlace{15, 6})).Warnings {
 			assert.True(t, w.Note, "%s: %s", name, w.What)
 		}
 	}
@@ -170,8 +170,8 @@ func TestWhatIsFineIsNotSpokenOf(t *testing.T) {
 func TestAFreeCardHasBounds(t *testing.T) {
 	for _, c := range []Card{
 		{Kind: Free, W: 10, H: 50}, {Kind: Free, W: 50, H: 500}, {Hole: 9},
-		{Hang: Hang{Kind: RoundHang, W: 59}}, {Texts: make([]Text, 30)}, {Texts: []Text{{Words: "a", Points: 900}}},
-		{Corner: 40}, {Picture: &Picture{}}, {Sheet: Sheet{Gutter: 99}},
+		{Hang: CardHang{Kind: RoundHang, W: 59}}, {Texts: make([]CardText, 30)}, {Texts: []CardText{{Words: "a", Points: 900}}},
+		{Corner: 40}, {Picture: &CardArt{}}, {Sheet: CardSheet{Gutter: 99}},
 	} {
 		_, err := Lay(&c, square(), blocks{})
 		assert.Error(t, err)
@@ -183,7 +183,7 @@ func TestAFreeCardHasBounds(t *testing.T) {
 // three cards of 55 mm with 6 mm between (177 mm) and three of 85 (267 mm).
 func TestCardsOnASheet(t *testing.T) {
 	l := laid(t, Card{}, square())
-	m, err := Impose(l, Sheet{Paper: A4})
+	m, err := Impose(l, CardSheet{Paper: A4})
 	require.NoError(t, err)
 	assert.Len(t, m.Places, 9)
 	assert.InDelta(t, (210-177)/2.0, float64(m.Places[0].X), 1e-9)
@@ -197,7 +197,7 @@ func TestCardsOnASheet(t *testing.T) {
 		}
 		assert.True(t, box{k[0], k[1], k[2], k[3]}.within(box{4, 4, 206, 293}))
 	}
-	letter, err := Impose(laid(t, Card{Across: true}, square()), Sheet{Paper: Letter})
+	letter, err := Impose(laid(t, Card{Across: true}, square()), CardSheet{Paper: Letter})
 	require.NoError(t, err)
 	assert.Len(t, letter.Places, 8, "two by four upright; on a sheet that lies two by three")
 }
@@ -205,7 +205,7 @@ func TestCardsOnASheet(t *testing.T) {
 func TestOneCutBetweenCardsWithoutBleed(t *testing.T) {
 	none := unit.MM(0)
 	l := laid(t, Card{Bleed: &none}, square())
-	m, err := Impose(l, Sheet{Paper: A4})
+	m, err := Impose(l, CardSheet{Paper: A4})
 	require.NoError(t, err)
 	assert.InDelta(t, 55, float64(m.Places[1].X-m.Places[0].X), 1e-9)
 	assert.Len(t, m.Places, 10, "five by two on a sheet that lies")
@@ -214,9 +214,9 @@ func TestOneCutBetweenCardsWithoutBleed(t *testing.T) {
 
 func TestACardTooLargeForPaperIsRefused(t *testing.T) {
 	l := laid(t, Card{Kind: Free, W: 200, H: 200}, square())
-	_, err := Impose(l, Sheet{Paper: A4})
+	_, err := Impose(l, CardSheet{Paper: A4})
 	assert.ErrorContains(t, err, "does not go on A4")
-	_, err = Impose(l, Sheet{})
+	_, err = Impose(l, CardSheet{})
 	assert.NoError(t, err)
 }
 
@@ -224,10 +224,10 @@ func TestACardTooLargeForPaperIsRefused(t *testing.T) {
 func TestTheSVGIsPlainAndAtTrueSize(t *testing.T) {
 	c := Starting(`</title><script>alert("1")</script>`)
 	c.Kind, c.Corner, c.Ground = Bank, BankCorner, &colour.RGB8{R: 250, G: 240, B: 220}
-	c.Picture = &Picture{Type: `image/png" onload="x`, Data: []byte{1, 2}, W: 400, H: 200, X: 8, Y: 60, Wide: 20}
-	p := square(Place{15, 6})
+	c.Picture = &CardArt{Type: `image/png" onload="x`, Data: []byte{1, 2}, W: 400, H: 200, X: 8, Y: 60, Wide: 20}
+	p := square(CardPlace{15, 6})
 	l := laid(t, c, p)
-	m, err := Impose(l, Sheet{Paper: A4})
+	m, err := Impose(l, CardSheet{Paper: A4})
 	require.NoError(t, err)
 	file := string(SVG(&c, l, m, p.Name))
 	d := xml.NewDecoder(strings.NewReader(file))

@@ -18,55 +18,55 @@ type Line struct {
 	W, Up, Down unit.MM
 }
 
-// Hole is a round hole in the card.
-type Hole struct {
+// CardHole is a round hole in the card.
+type CardHole struct {
 	X      unit.MM `json:"x"`
 	Y      unit.MM `json:"y"`
 	Across unit.MM `json:"across"`
 	No     int     `json:"no"` // what the post is called as seen from behind
 }
 
-// Set is a line of words in its place.
-type Set struct {
+// CardSet is a line of words in its place.
+type CardSet struct {
 	X   unit.MM    `json:"x"` // left end of its base line
 	Y   unit.MM    `json:"y"`
 	D   string     `json:"d"`   // from X, Y on
 	Box [4]unit.MM `json:"box"` // x0, y0, x1, y1
 }
 
-// Laid is a card as it is to be printed, cut and pierced.
-type Laid struct {
+// LaidCard is a card as it is to be printed, cut and pierced.
+type LaidCard struct {
 	W     unit.MM `json:"w"`
 	H     unit.MM `json:"h"`
 	Bleed unit.MM `json:"bleed"`
 	Safe  unit.MM `json:"safe"`
 	// Pin is the upper left of the silhouette, PinW and PinH its sides, Outline
 	// its borders from there on.
-	Pin     Place   `json:"pin"`
-	PinW    unit.MM `json:"pinW"`
-	PinH    unit.MM `json:"pinH"`
-	Outline string  `json:"outline"`
-	Holes   []Hole  `json:"holes"`
-	Hang    *Hang   `json:"hang,omitempty"`
-	Texts   []Set   `json:"texts"`
+	Pin     CardPlace  `json:"pin"`
+	PinW    unit.MM    `json:"pinW"`
+	PinH    unit.MM    `json:"pinH"`
+	Outline string     `json:"outline"`
+	Holes   []CardHole `json:"holes"`
+	Hang    *CardHang  `json:"hang,omitempty"`
+	Texts   []CardSet  `json:"texts"`
 	// Warnings are what would spoil, the worst first.
-	Warnings []Warning `json:"warnings"`
-	Says     string    `json:"says"`
+	Warnings []CardWarning `json:"warnings"`
+	Says     string        `json:"says"`
 }
 
 // Lay puts everything in its place.
-func Lay(c *Card, p *Pin, r Ruler) (*Laid, error) {
+func Lay(c *Card, p *Pin, r Ruler) (*LaidCard, error) {
 	if err := c.Check(); err != nil {
 		return nil, err
 	}
-	l := &Laid{Bleed: c.BleedUsed(), Safe: c.SafeUsed(), PinW: p.W, PinH: p.H, Outline: p.D, Holes: []Hole{}, Texts: []Set{}}
+	l := &LaidCard{Bleed: c.BleedUsed(), Safe: c.SafeUsed(), PinW: p.W, PinH: p.H, Outline: p.D, Holes: []CardHole{}, Texts: []CardSet{}}
 	l.W, l.H = c.Size()
 	if h := c.HangUsed(); h.Kind != NoHang {
 		l.Hang = &h
 	}
 	l.Pin = c.pinAt(l)
 	for i, q := range p.Pierced {
-		l.Holes = append(l.Holes, Hole{X: l.Pin.X + q.X, Y: l.Pin.Y + q.Y, Across: c.HoleUsed(), No: p.No[i]})
+		l.Holes = append(l.Holes, CardHole{X: l.Pin.X + q.X, Y: l.Pin.Y + q.Y, Across: c.HoleUsed(), No: p.No[i]})
 	}
 	for _, t := range c.Texts {
 		l.Texts = append(l.Texts, set(&t, r))
@@ -82,9 +82,9 @@ const foot = 0.25
 
 // pinAt is the upper left of the silhouette: where it was put, or in the middle
 // of the room between the hole to hang by and the words.
-func (c *Card) pinAt(l *Laid) Place {
+func (c *Card) pinAt(l *LaidCard) CardPlace {
 	if c.Pin != nil {
-		return Place{c.Pin[0] - l.PinW/2, c.Pin[1] - l.PinH/2}
+		return CardPlace{c.Pin[0] - l.PinW/2, c.Pin[1] - l.PinH/2}
 	}
 	top, end := l.Safe, l.H*(1-foot)
 	if l.Hang != nil {
@@ -93,12 +93,12 @@ func (c *Card) pinAt(l *Laid) Place {
 	if end-top < l.PinH { // no room for words as well
 		end = l.H - l.Safe
 	}
-	return Place{(l.W - l.PinW) / 2, (top+end)/2 - l.PinH/2}
+	return CardPlace{(l.W - l.PinW) / 2, (top+end)/2 - l.PinH/2}
 }
 
-func set(t *Text, r Ruler) Set {
+func set(t *CardText, r Ruler) CardSet {
 	line := r.Set(t.Words, t.Points, t.Strong)
-	s := Set{X: t.X, Y: t.Y, D: line.D}
+	s := CardSet{X: t.X, Y: t.Y, D: line.D}
 	switch t.Align {
 	case Middle:
 		s.X -= line.W / 2
@@ -110,7 +110,7 @@ func set(t *Text, r Ruler) Set {
 }
 
 // says is the card in a sentence.
-func (l *Laid) says(c *Card, p *Pin) string {
+func (l *LaidCard) says(c *Card, p *Pin) string {
 	stands := "upright"
 	if l.W > l.H {
 		stands = "lying"
@@ -129,8 +129,8 @@ func (l *Laid) says(c *Card, p *Pin) string {
 
 // Starting is a card with the name of the pin on it, to begin with.
 func Starting(name string) Card {
-	c := Card{Hang: Hang{Kind: RoundHang}}
+	c := Card{Hang: CardHang{Kind: RoundHang}}
 	w, h := c.Size()
-	c.Texts = []Text{{Words: name, Points: startPoints, Strong: true, X: w / 2, Y: h - startUp, RGB: ink}}
+	c.Texts = []CardText{{Words: name, Points: startPoints, Strong: true, X: w / 2, Y: h - startUp, RGB: ink}}
 	return c
 }

@@ -5,8 +5,8 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Place is a place in mm.
-type Place struct {
+// CardPlace is a place in mm.
+type CardPlace struct {
 	X unit.MM `json:"x"`
 	Y unit.MM `json:"y"`
 }
@@ -17,11 +17,11 @@ type Pin struct {
 	Name string
 	W, H unit.MM
 	// Loops are the borders of its silhouette as closed rows of places, holes too.
-	Loops [][]Place
+	Loops [][]CardPlace
 	// D is the same as the d of an SVG path.
 	D string
 	// Pierced is where it pierces the card, and No what each is called behind.
-	Pierced []Place
+	Pierced []CardPlace
 	No      []int
 	// Fastening and Bar are as in the advice on its back.
 	Fastening sizing.Fastening
@@ -36,17 +36,17 @@ const needleIn unit.MM = 3
 
 // Pierces is where a pin with some fastening goes through a card: each post, both
 // ends of a bar's needle, nowhere for a magnet.
-func Pierces(f sizing.Fastening, posts []sizing.Post, bar unit.MM, upright bool) []Place {
-	var all []Place
+func Pierces(f sizing.Fastening, posts []sizing.Post, bar unit.MM, upright bool) []CardPlace {
+	var all []CardPlace
 	for _, p := range posts {
 		switch {
 		case f == sizing.MagnetBack:
 		case f != sizing.PinBar:
-			all = append(all, Place(p))
+			all = append(all, CardPlace(p))
 		case upright:
-			all = append(all, Place{p.X, p.Y - bar/2 + needleIn}, Place{p.X, p.Y + bar/2 - needleIn})
+			all = append(all, CardPlace{p.X, p.Y - bar/2 + needleIn}, CardPlace{p.X, p.Y + bar/2 - needleIn})
 		default:
-			all = append(all, Place{p.X - bar/2 + needleIn, p.Y}, Place{p.X + bar/2 - needleIn, p.Y})
+			all = append(all, CardPlace{p.X - bar/2 + needleIn, p.Y}, CardPlace{p.X + bar/2 - needleIn, p.Y})
 		}
 	}
 	return all
@@ -67,10 +67,10 @@ func (b box) within(o box) bool {
 	return b[0] >= o[0] && b[1] >= o[1] && b[2] <= o[2] && b[3] <= o[3]
 }
 
-func (b box) has(p Place) bool { return p.X > b[0] && p.X < b[2] && p.Y > b[1] && p.Y < b[3] }
+func (b box) has(p CardPlace) bool { return p.X > b[0] && p.X < b[2] && p.Y > b[1] && p.Y < b[3] }
 
 // under says whether any of a box on the card lies under the pin there.
-func (p *Pin) under(b box, at Place) bool {
+func (p *Pin) under(b box, at CardPlace) bool {
 	b = box{b[0] - at.X, b[1] - at.Y, b[2] - at.X, b[3] - at.Y}
 	if !b.meets(box{0, 0, p.W, p.H}) {
 		return false
@@ -82,11 +82,11 @@ func (p *Pin) under(b box, at Place) bool {
 			}
 		}
 	}
-	return p.covers(Place{(b[0] + b[2]) / 2, (b[1] + b[3]) / 2})
+	return p.covers(CardPlace{(b[0] + b[2]) / 2, (b[1] + b[3]) / 2})
 }
 
 // covers says whether a place lies on the silhouette, by the even-odd rule.
-func (p *Pin) covers(q Place) bool {
+func (p *Pin) covers(q CardPlace) bool {
 	in := false
 	for _, loop := range p.Loops {
 		for i, b := range loop {
@@ -100,7 +100,7 @@ func (p *Pin) covers(q Place) bool {
 }
 
 // crosses says whether a straight line crosses a box.
-func crosses(b box, p, q Place) bool {
+func crosses(b box, p, q CardPlace) bool {
 	t0, t1 := 0.0, 1.0
 	for axis, ends := range [2][2]float64{{float64(p.X), float64(q.X)}, {float64(p.Y), float64(q.Y)}} {
 		low, high, d := float64(b[axis]), float64(b[axis+2]), ends[1]-ends[0]

@@ -7,20 +7,20 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Paper is what cards are printed on.
-type Paper string
+// CardPaper is what cards are printed on.
+type CardPaper string
 
 // The papers; the empty one is a sheet of the card's own, for a print shop.
 const (
-	Alone  Paper = ""
-	A4     Paper = "a4"
-	Letter Paper = "letter"
+	Alone  CardPaper = ""
+	A4     CardPaper = "a4"
+	Letter CardPaper = "letter"
 )
 
-// Sheet is how cards lie on paper.
-type Sheet struct {
-	Paper  Paper   `json:"paper,omitempty"`
-	Gutter unit.MM `json:"gutter,omitempty"` // between the cuts of two cards; twice the bleed at least
+// CardSheet is how cards lie on paper.
+type CardSheet struct {
+	Paper  CardPaper `json:"paper,omitempty"`
+	Gutter unit.MM   `json:"gutter,omitempty"` // between the cuts of two cards; twice the bleed at least
 }
 
 // Marks of the cut: thin lines outside the bleed.
@@ -37,7 +37,7 @@ const (
 type Imposed struct {
 	W      unit.MM      `json:"w"`
 	H      unit.MM      `json:"h"`
-	Places []Place      `json:"places"`
+	Places []CardPlace  `json:"places"`
 	Marks  [][4]unit.MM `json:"marks"`
 	Gutter unit.MM      `json:"gutter"`
 	Says   string       `json:"says"`
@@ -45,7 +45,7 @@ type Imposed struct {
 
 // Impose lays as many cards as go on a sheet, the sheet upright or lying; upright
 // when as many go on it.
-func Impose(l *Laid, s Sheet) (*Imposed, error) {
+func Impose(l *LaidCard, s CardSheet) (*Imposed, error) {
 	rim := l.Bleed + MarkOff + MarkLong
 	if s.Paper == Alone {
 		m := &Imposed{W: l.W + 2*(rim+1), H: l.H + 2*(rim+1)}
@@ -78,13 +78,13 @@ func Impose(l *Laid, s Sheet) (*Imposed, error) {
 }
 
 // fill lays rows of cards in the middle of the sheet.
-func (m *Imposed) fill(l *Laid, cols, rows int) {
+func (m *Imposed) fill(l *LaidCard, cols, rows int) {
 	wide := l.W*unit.MM(cols) + m.Gutter*unit.MM(cols-1)
 	high := l.H*unit.MM(rows) + m.Gutter*unit.MM(rows-1)
 	x0, y0 := (m.W-wide)/2, (m.H-high)/2
 	for r := range rows {
 		for c := range cols {
-			m.Places = append(m.Places, Place{x0 + (l.W+m.Gutter)*unit.MM(c), y0 + (l.H+m.Gutter)*unit.MM(r)})
+			m.Places = append(m.Places, CardPlace{x0 + (l.W+m.Gutter)*unit.MM(c), y0 + (l.H+m.Gutter)*unit.MM(r)})
 		}
 	}
 	off := l.Bleed + MarkOff

@@ -27,12 +27,12 @@ const (
 
 // SVG draws the sheet at true size. Words are curves, so that it looks the same
 // everywhere.
-func SVG(c *Card, l *Laid, m *Imposed, title string) []byte {
+func SVG(c *Card, l *LaidCard, m *Imposed, title string) []byte {
 	w := &svg{}
 	w.f(`<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="%smm" height="%smm" viewBox="0 0 %s %s">`, n(m.W), n(m.H), n(m.W), n(m.H))
 	w.f(`<title>%s</title>`, html.EscapeString(title))
 	w.f(`<defs>`)
-	w.f(`<clipPath id="bleed">%s</clipPath>`, rect(c.printed(l)))
+	w.f(`<clipPath id="bleed">%s</clipPath>`, rect(l.Printed()))
 	w.f(`<g id="card">`)
 	w.art(c, l)
 	w.guides(c, l)
@@ -58,12 +58,12 @@ func (w *svg) f(format string, args ...any) {
 	w.b.WriteByte('\n')
 }
 
-// printed is the box that print runs over.
-func (c *Card) printed(l *Laid) box { return box{0, 0, l.W, l.H}.grown(l.Bleed) }
+// Printed is the box that print runs over: x0, y0, x1, y1.
+func (l *LaidCard) Printed() [4]unit.MM { return box{0, 0, l.W, l.H}.grown(l.Bleed) }
 
-func (w *svg) art(c *Card, l *Laid) {
+func (w *svg) art(c *Card, l *LaidCard) {
 	if c.Ground != nil {
-		w.f(`<g id="ground" fill="%s">%s</g>`, c.Ground.Hex(), rect(c.printed(l)))
+		w.f(`<g id="ground" fill="%s">%s</g>`, c.Ground.Hex(), rect(l.Printed()))
 	}
 	if p := c.Picture; p != nil {
 		w.f(`<g id="picture" clip-path="url(#bleed)"><image x="%s" y="%s" width="%s" height="%s" preserveAspectRatio="none" xlink:href="data:%s;base64,%s"/></g>`,
@@ -80,7 +80,7 @@ func (w *svg) art(c *Card, l *Laid) {
 }
 
 // guides are what helps to pierce, punch, cut and place.
-func (w *svg) guides(c *Card, l *Laid) {
+func (w *svg) guides(c *Card, l *LaidCard) {
 	if !c.NoAid && l.Outline != "" {
 		w.f(`<g id="pin-outline" fill="none" stroke="%s" stroke-width="%s"><path transform="translate(%s %s)" d="%s"/></g>`, AidRGB.Hex(), n(AidThick), n(l.Pin.X), n(l.Pin.Y), l.Outline)
 	}
@@ -92,7 +92,7 @@ func (w *svg) guides(c *Card, l *Laid) {
 		w.f(`<path d="M%s %sH%sM%s %sV%s"/>`, n(h.X-out), n(h.Y), n(h.X+out), n(h.X), n(h.Y-out), n(h.Y+out))
 	}
 	if l.Hang != nil {
-		b, r := l.hangBox(), l.Hang.H/2
+		b, r := l.HangBox(), l.Hang.H/2
 		w.f(`<rect id="hang-hole" x="%s" y="%s" width="%s" height="%s" rx="%s"/>`, n(b[0]), n(b[1]), n(b[2]-b[0]), n(b[3]-b[1]), n(min(r, l.Hang.W/2)))
 	}
 	if c.Corner > 0 {

@@ -25,8 +25,8 @@ const (
 
 var ink = colour.RGB8{R: 0x22, G: 0x22, B: 0x22}
 
-// Warning is what would spoil on a card, and where.
-type Warning struct {
+// CardWarning is what would spoil on a card, and where.
+type CardWarning struct {
 	// Note says that it can be printed so all the same.
 	Note bool       `json:"note"`
 	What string     `json:"what"`
@@ -35,13 +35,13 @@ type Warning struct {
 
 type checker struct {
 	c      *Card
-	l      *Laid
+	l      *LaidCard
 	p      *Pin
-	faults []Warning
-	notes  []Warning
+	faults []CardWarning
+	notes  []CardWarning
 }
 
-func warnings(c *Card, l *Laid, p *Pin) []Warning {
+func warnings(c *Card, l *LaidCard, p *Pin) []CardWarning {
 	k := &checker{c: c, l: l, p: p}
 	k.pin()
 	k.holes()
@@ -50,15 +50,15 @@ func warnings(c *Card, l *Laid, p *Pin) []Warning {
 		k.text(i)
 	}
 	k.picture()
-	return append(append([]Warning{}, k.faults...), k.notes...)
+	return append(append([]CardWarning{}, k.faults...), k.notes...)
 }
 
 func (k *checker) fault(b box, what string, args ...any) {
-	k.faults = append(k.faults, Warning{What: fmt.Sprintf(what, args...), Box: b})
+	k.faults = append(k.faults, CardWarning{What: fmt.Sprintf(what, args...), Box: b})
 }
 
 func (k *checker) note(b box, what string, args ...any) {
-	k.notes = append(k.notes, Warning{Note: true, What: fmt.Sprintf(what, args...), Box: b})
+	k.notes = append(k.notes, CardWarning{Note: true, What: fmt.Sprintf(what, args...), Box: b})
 }
 
 func (k *checker) card() box { return box{0, 0, k.l.W, k.l.H} }
@@ -94,8 +94,8 @@ func (k *checker) holes() {
 	}
 }
 
-// hangBox is the box of the hole to hang by.
-func (l *Laid) hangBox() box {
+// HangBox is the box of the hole to hang by: x0, y0, x1, y1.
+func (l *LaidCard) HangBox() [4]unit.MM {
 	return boxOf(l.W/2-l.Hang.W/2, l.Hang.Down-l.Hang.H/2, l.Hang.W, l.Hang.H)
 }
 
@@ -103,7 +103,7 @@ func (k *checker) hang() {
 	if k.l.Hang == nil {
 		return
 	}
-	b := k.l.hangBox()
+	b := box(k.l.HangBox())
 	if left := min(b[0], b[1], k.l.W-b[2], k.l.H-b[3]); left < leastToEdge {
 		k.fault(b, "The hole to hang by is only %s from the edge; the card may tear there. Keep %s.", unit.InMM(max(left, 0), 1), unit.InMM(leastToEdge, 1))
 	}
@@ -124,7 +124,7 @@ func (k *checker) pierced(b box) string {
 			return fmt.Sprintf("hole %d", h.No)
 		}
 	}
-	if k.l.Hang != nil && b.meets(k.l.hangBox()) {
+	if k.l.Hang != nil && b.meets(k.l.HangBox()) {
 		return "the hole to hang by"
 	}
 	return ""

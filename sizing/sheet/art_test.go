@@ -48,6 +48,10 @@ func filled(r *pdf.Reader, page int) map[colour.RGB8]box {
 			paint = colour.RGB8{R: l, G: l, B: l}
 		case "rg":
 			paint = colour.RGB8{R: uint8(math.Round(n[0] * 255)), G: uint8(math.Round(n[1] * 255)), B: uint8(math.Round(n[2] * 255))}
+		case "re":
+			top := high.Index(3).Float64() - n[1]
+			now.hold(n[0]/72*25.4, top/72*25.4)
+			now.hold((n[0]+n[2])/72*25.4, (top-n[3])/72*25.4)
 		case "m", "l", "c":
 			x, y := n[len(n)-2], n[len(n)-1]
 			now.hold((m[0]*x+m[2]*y+m[4])/72*25.4, (high.Index(3).Float64()-(m[1]*x+m[3]*y+m[5]))/72*25.4)

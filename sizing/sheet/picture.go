@@ -13,16 +13,35 @@ import (
 
 // Picture draws a raster picture, see-through where it is so, into a box.
 func (d *Document) Picture(x, y, w, h unit.MM, m image.Image) error {
+	k, err := d.keep(m)
+	if err != nil {
+		return err
+	}
+	return d.place(k, x, y, w, h)
+}
+
+// kept is a picture that the file has, to be drawn any number of times.
+type kept struct {
+	name string
+	grew float64
+}
+
+var asPNG = fpdf.ImageOptions{ImageType: "PNG"}
+
+func (d *Document) keep(m image.Image) (kept, error) {
 	m, grew := d.ownWidth(m)
 	var b bytes.Buffer
 	if err := png.Encode(&b, m); err != nil {
-		return fmt.Errorf("sheet: %w", err)
+		return kept{}, fmt.Errorf("sheet: %w", err)
 	}
 	name := fmt.Sprintf("picture-%d", m.Bounds().Dx())
-	options := fpdf.ImageOptions{ImageType: "PNG"}
-	d.pdf.RegisterImageOptionsReader(name, options, &b)
+	d.pdf.RegisterImageOptionsReader(name, asPNG, &b)
+	return kept{name, grew}, d.pdf.Error()
+}
+
+func (d *Document) place(k kept, x, y, w, h unit.MM) error {
 	d.Clip(x, y, w, h, func() {
-		d.pdf.ImageOptions(name, float64(x), float64(y), float64(w)*grew, float64(h), false, options, 0, "")
+		d.pdf.ImageOptions(k.name, float64(x), float64(y), float64(w)*k.grew, float64(h), false, asPNG, 0, "")
 	})
 	return d.pdf.Error()
 }

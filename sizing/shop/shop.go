@@ -12,30 +12,30 @@ import (
 	"badgewright/reduce/colour"
 )
 
-// Shape is the shape of a picture.
-type Shape string
+// PictureShape is the shape of a picture.
+type PictureShape string
 
 // The shapes; the empty one is a square, as most shops show goods.
 const (
-	Square   Shape = ""
-	Portrait Shape = "portrait" // four wide to five high
-	Close    Shape = "close"    // as the pin is, the same margin on every side
+	Square   PictureShape = ""
+	Portrait PictureShape = "portrait" // four wide to five high
+	Close    PictureShape = "close"    // as the pin is, the same margin on every side
 )
 
-// Ground is what a pin lies on.
-type Ground struct {
+// ShopGround is what a pin lies on.
+type ShopGround struct {
 	RGB colour.RGB8 `json:"rgb"`
 	// Margin is the least room beside the pin, as a share of the picture's short
 	// side, 0 to 0.4.
-	Margin float64 `json:"margin"`
-	Shape  Shape   `json:"shape"`
+	Margin float64      `json:"margin"`
+	Shape  PictureShape `json:"shape"`
 	// Shadow is how dark the soft shadow is, 0 for none, to 1.
 	Shadow float64 `json:"shadow"`
 }
 
 // UsualGround is a pale warm grey with room round the pin (this tool's choice).
-func UsualGround() Ground {
-	return Ground{RGB: colour.RGB8{R: 0xf3, G: 0xf0, B: 0xea}, Margin: 0.14, Shadow: 0.5}
+func UsualGround() ShopGround {
+	return ShopGround{RGB: colour.RGB8{R: 0xf3, G: 0xf0, B: 0xea}, Margin: 0.14, Shadow: 0.5}
 }
 
 // The shadow, as shares of the pin's long side, chosen by eye: it lies straight
@@ -50,7 +50,7 @@ const (
 const Most = 6000
 
 // Check refuses what cannot be drawn.
-func (g *Ground) Check() error {
+func (g *ShopGround) Check() error {
 	if !(g.Margin >= 0 && g.Margin <= 0.4) || !(g.Shadow >= 0 && g.Shadow <= 1) {
 		return &reduce.Refusal{What: "The ground for the pin cannot be drawn so.", Do: "Keep the margin from 0 to 40 % and the shadow from 0 to 100 %."}
 	}
@@ -58,7 +58,7 @@ func (g *Ground) Check() error {
 }
 
 // Lay lays a picture of a pin, straight alpha, on a ground.
-func Lay(pin *image.NRGBA, g Ground) (*image.NRGBA, error) {
+func Lay(pin *image.NRGBA, g ShopGround) (*image.NRGBA, error) {
 	if err := g.Check(); err != nil {
 		return nil, err
 	}
@@ -91,7 +91,7 @@ func Lay(pin *image.NRGBA, g Ground) (*image.NRGBA, error) {
 }
 
 // size is the size of the whole picture for a pin's, px.
-func (g *Ground) size(w, h int) (fullW, fullH int) {
+func (g *ShopGround) size(w, h int) (fullW, fullH int) {
 	room := 1 - 2*g.Margin
 	switch g.Shape {
 	case Close:
@@ -107,7 +107,7 @@ func (g *Ground) size(w, h int) (fullW, fullH int) {
 
 // ShareOf is the share of the picture's long side that a pin's long side takes,
 // for a pin of about some shape.
-func (g *Ground) ShareOf(w, h int) float64 {
+func (g *ShopGround) ShareOf(w, h int) float64 {
 	fullW, fullH := g.size(w, h)
 	return float64(max(w, h)) / float64(max(fullW, fullH))
 }

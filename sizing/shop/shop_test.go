@@ -69,7 +69,7 @@ func TestOnAGround(t *testing.T) {
 func TestEdgesAreLaidOver(t *testing.T) {
 	pin := image.NewNRGBA(image.Rect(0, 0, 1, 1))
 	pin.SetNRGBA(0, 0, color.NRGBA{200, 100, 0, 128})
-	m, err := Lay(pin, Ground{RGB: colour.RGB8{R: 10, G: 50, B: 250}})
+	m, err := Lay(pin, ShopGround{RGB: colour.RGB8{R: 10, G: 50, B: 250}})
 	require.NoError(t, err)
 	want := func(s, b float64) float64 { return s*128/255 + b*127/255 }
 	p := m.NRGBAAt(0, 0)
@@ -98,20 +98,20 @@ func TestTheBlurIsTheMeanOfItsWindow(t *testing.T) {
 
 func TestShapes(t *testing.T) {
 	for _, k := range []struct {
-		shape Shape
+		shape PictureShape
 		w, h  int
 	}{{Square, 1250, 1250}, {Close, 1126, 626}, {Portrait, 1250, 1563}} {
-		m, err := Lay(image.NewNRGBA(image.Rect(0, 0, 1000, 500)), Ground{Shape: k.shape, Margin: 0.1})
+		m, err := Lay(image.NewNRGBA(image.Rect(0, 0, 1000, 500)), ShopGround{Shape: k.shape, Margin: 0.1})
 		require.NoError(t, err)
 		assert.Equal(t, []int{k.w, k.h}, []int{m.Rect.Dx(), m.Rect.Dy()}, string(k.shape))
 	}
 }
 
 func TestWhatCannotBeDrawnIsRefused(t *testing.T) {
-	for _, g := range []Ground{{Margin: 0.6}, {Margin: -1}, {Shadow: 2}} {
+	for _, g := range []ShopGround{{Margin: 0.6}, {Margin: -1}, {Shadow: 2}} {
 		_, err := Lay(disc(10, red), g)
 		assert.Error(t, err)
 	}
-	_, err := Lay(image.NewNRGBA(image.Rect(0, 0, Most, 1)), Ground{Margin: 0.4})
+	_, err := Lay(image.NewNRGBA(image.Rect(0, 0, Most, 1)), ShopGround{Margin: 0.4})
 	assert.Error(t, err)
 }
