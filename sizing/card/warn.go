@@ -11,10 +11,10 @@ import (
 // What a card of paper board and a print shop bear (common practice, no
 // published source).
 const (
-	leastToEdge unit.MM = 3   // board between a hole and any edge
-	leastPoints         = 5   // type smaller than this fills in or is not read
-	goodPPI             = 250 // px an inch; below, a picture looks soft
-	poorPPI             = 150 // and here its pixels are seen
+	leastToEdge = unit.MM(3) // board between a hole and any edge
+	leastPoints = 5          // type smaller than this fills in or is not read
+	goodPPI     = 250        // px an inch; below, a picture looks soft
+	poorPPI     = 150        // and here its pixels are seen
 )
 
 // A starting card: its type, and how far up its base line lies.
