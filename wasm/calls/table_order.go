@@ -30,6 +30,7 @@ func init() {
 		"plan":           answering(samplingPlan),
 		"ledger":         answering(stockLeft),
 		"claim":          answering(claimWritten),
+		"font":           answering(font),
 		"hand":           answering(hand),
 		"shapes":         answering(shapes),
 		"savefile":       answering(saveFile),

@@ -35,6 +35,7 @@ var OrderCalls = []Call{
 	{"plan", PlanAsk{}, Planned{}},
 	{"ledger", LedgerAsk{}, Ledger{}},
 	{"claim", ClaimAsk{}, ClaimWritten{}},
+	{"font", FontAsk{}, Font{}},
 	{"hand", Struck{}, Hand{}},
 	{"shapes", ShapesAsk{}, Shapes{}},
 	{"savefile", SaveFileAsk{}, SavedFile{}},

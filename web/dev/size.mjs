@@ -13,7 +13,7 @@ const FIRST_SCREEN = 2_000_000;
 const PACKED = new Set(['.woff2', '.png', '.jpg', '.webp', '.avif']);
 
 /** Files the first screen does not ask for. */
-const LATER = [/\.map$/, /static\/demo\/(harbour|buoy)\.svg$/, /latin-ext/, /\/order-[^/]*\.wasm$/, /\/later\//, /\/(?!index-)[^/]*\.css$/, /\.csv$/, /\/screens?\//];
+const LATER = [/\.map$/, /static\/demo\/(harbour|buoy)\.svg$/, /latin-ext/, /\/order-[^/]*\.wasm$/, /\/later\//, /\/(?!index-)[^/]*\.css$/, /\.csv$/, /\.ttf$/, /\/licences\//, /\/screens?\//];
 
 const root = process.argv[2] ?? 'dist';
 

@@ -16,3 +16,9 @@ for (const name of ['lighthouse.svg', 'harbour.svg', 'buoy.svg']) {
   if (!readdirSync(drawings).includes(name)) throw new Error(`testdata/drawings/demo has no ${name}, which the first screen shows`);
   cpSync(join(drawings, name), join(to, 'demo', name));
 }
+
+// The fonts of the papers are served with their licence, as it asks.
+mkdirSync(join(to, 'licences'));
+for (const font of ['noto-sans', 'noto-sans-jp']) {
+  cpSync(join(web, 'node_modules/@expo-google-fonts', font, 'LICENSE_FONT'), join(to, 'licences', `${font}.txt`));
+}

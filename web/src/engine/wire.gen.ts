@@ -3683,6 +3683,21 @@ export interface ClaimWritten {
   claim?: Claim;
 }
 
+/** FontAsk brings a font for the papers, its TrueType file as bytes; without bytes it asks which are there. */
+export interface FontAsk {
+  /** of the family */
+  name: string;
+  /** Strong is true of the heavier weight. */
+  strong: boolean;
+  /** Place is where it stands among the fonts: a letter is set in the first that has it. */
+  place: number;
+}
+
+/** Font tells which fonts are there. */
+export interface Font {
+  places: number[];
+}
+
 /** Hand says that the second program has a version at hand. */
 export interface Hand {
   key: string;
@@ -3842,6 +3857,7 @@ export interface Calls {
   plan: { ask: PlanAsk; answer: Planned };
   ledger: { ask: LedgerAsk; answer: Ledger };
   claim: { ask: ClaimAsk; answer: ClaimWritten };
+  font: { ask: FontAsk; answer: Font };
   hand: { ask: Struck; answer: Hand };
   shapes: { ask: ShapesAsk; answer: Shapes };
   savefile: { ask: SaveFileAsk; answer: SavedFile };
@@ -3850,4 +3866,4 @@ export interface Calls {
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'hand', 'shapes', 'savefile', 'openfile', 'forward'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'hand', 'shapes', 'savefile', 'openfile', 'forward'];
