@@ -48,9 +48,16 @@ function keep(plan: Kept | undefined): void {
 
 export const forget = () => keep(undefined);
 
+/** Opens the sheet; before the engine has said what is usual, as soon as it has. */
 export function openBefore(): void {
-  const hello = s.hello.value;
-  if (hello) wish.value = firstWish(hello, s.design.value, planned.value);
+  const stop = effect(() => {
+    const hello = s.hello.value;
+    if (!hello) return;
+    untracked(() => {
+      if (!wish.value) wish.value = firstWish(hello, s.design.value, planned.value);
+      queueMicrotask(() => stop());
+    });
+  });
 }
 
 export function closeBefore(): void {
