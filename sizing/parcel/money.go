@@ -15,7 +15,8 @@ type Worth struct {
 	Currency    string          `json:"currency"`
 	MinorDigits int             `json:"minorDigits"`
 	Bill        decimal.Decimal `json:"bill"` // of the maker, landed
-	Selling     *left.Selling   `json:"selling,omitempty"`
+	// Selling is how the pieces were to be sold; its bill and pieces are the order's.
+	Selling *left.Selling `json:"selling,omitempty"`
 }
 
 // TallyMoney is what a count does to the money.
@@ -73,6 +74,7 @@ func (w *Worth) left(all TallyRow) string {
 		return ""
 	}
 	plan := *w.Selling
+	plan.Currency, plan.MinorDigits, plan.Bill, plan.Pieces = w.Currency, w.MinorDigits, w.Bill, all.Ordered
 	planned, faults := left.Reckon(plan)
 	if len(faults) > 0 {
 		return ""

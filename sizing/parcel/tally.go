@@ -23,7 +23,7 @@ type TallyRow struct {
 	// known while some of what came is not counted.
 	Short   int         `json:"short"`
 	Flaws   []FlawCount `json:"flaws"`
-	Verdict Standing     `json:"verdict"`
+	Verdict Standing    `json:"verdict"`
 	Counts  string      `json:"counts"` // in words
 }
 

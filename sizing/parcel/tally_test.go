@@ -141,7 +141,7 @@ func TestWhatACountDoesToTheMoney(t *testing.T) {
 // pieces less the bill, by hand.
 func TestWhatACountDoesToWhatIsLeft(t *testing.T) {
 	d := decimal.RequireFromString
-	plan := left.Selling{Currency: "EUR", MinorDigits: 2, Pieces: 60, Bill: d("270"), Price: d("10"), SecondsShare: d("10"), SecondsOff: d("50"), SecondsBy: 0,
+	plan := left.Selling{Currency: "EUR", MinorDigits: 2, Pieces: 1, Price: d("10"), SecondsShare: d("10"), SecondsOff: d("50"), SecondsBy: 0,
 		Channels: []left.Channel{{Kind: left.Fair, Name: "Fair", Share: d("100")}}}
 	w := Worth{Currency: "EUR", MinorDigits: 2, Bill: d("270"), Selling: &plan}
 	got, f := Count(skerry(0, 47, flawed(10, Second, "dust"), flawed(3, Reject, "bent")), &w, today)
