@@ -23,23 +23,35 @@ type Flaw struct {
 	Caution string   `json:"caution,omitempty"`
 }
 
-// Unsaid is a fault that nobody named.
-const Unsaid FlawKind = ""
+// The kinds of faults, the usual ones first; Unsaid is one that nobody named.
+const (
+	Unsaid        FlawKind = ""
+	MissingEnamel FlawKind = "missing"
+	Overflow      FlawKind = "overflow"
+	WrongColour   FlawKind = "colour"
+	Bubbles       FlawKind = "bubbles"
+	Dust          FlawKind = "dust"
+	Scratches     FlawKind = "scratch"
+	Stains        FlawKind = "stain"
+	BentPost      FlawKind = "bent"
+	LoosePost     FlawKind = "loose"
+	BrokenLink    FlawKind = "link"
+	SharpEdge     FlawKind = "sharp"
+)
 
-// Flaws are the kinds there are, the usual ones first (common practice, no
-// published source).
+// Flaws are the kinds in words (common practice, no published source).
 var Flaws = []Flaw{
-	{Kind: "missing", Name: "missing enamel"},
-	{Kind: "overflow", Name: "overflowing enamel"},
-	{Kind: "colour", Name: "wrong colour"},
-	{Kind: "bubbles", Name: "bubbles"},
-	{Kind: "dust", Name: "dust"},
-	{Kind: "scratch", Name: "scratches"},
-	{Kind: "stain", Name: "plating stains"},
-	{Kind: "bent", Name: "bent post"},
-	{Kind: "loose", Name: "loose post", Serious: true, Caution: "A loose post comes off: the pin falls, and what is left of it is small enough to swallow. Keep such pieces from sale."},
-	{Kind: "link", Name: "broken link", Serious: true, Caution: "A broken link drops a part that a young child can swallow. Keep such pieces from sale."},
-	{Kind: "sharp", Name: "sharp edge", Serious: true, Caution: "A sharp edge cuts. Keep such pieces from sale, and from children, whatever share was agreed."},
+	{Kind: MissingEnamel, Name: "missing enamel"},
+	{Kind: Overflow, Name: "overflowing enamel"},
+	{Kind: WrongColour, Name: "wrong colour"},
+	{Kind: Bubbles, Name: "bubbles"},
+	{Kind: Dust, Name: "dust"},
+	{Kind: Scratches, Name: "scratches"},
+	{Kind: Stains, Name: "plating stains"},
+	{Kind: BentPost, Name: "bent post"},
+	{Kind: LoosePost, Name: "loose post", Serious: true, Caution: "A loose post comes off: the pin falls, and what is left of it is small enough to swallow. Keep such pieces from sale."},
+	{Kind: BrokenLink, Name: "broken link", Serious: true, Caution: "A broken link drops a part that a young child can swallow. Keep such pieces from sale."},
+	{Kind: SharpEdge, Name: "sharp edge", Serious: true, Caution: "A sharp edge cuts. Keep such pieces from sale, and from children, whatever share was agreed."},
 }
 
 // flawOf finds a kind; what is not known is an unnamed fault.

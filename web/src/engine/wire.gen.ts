@@ -870,7 +870,7 @@ export type Sure = number;
 export type Grade = "first" | "second" | "reject";
 
 /** FlawKind is a kind of fault. */
-export type FlawKind = "";
+export type FlawKind = "" | "missing" | "overflow" | "colour" | "bubbles" | "dust" | "scratch" | "stain" | "bent" | "loose" | "link" | "sharp";
 
 /** FlawedPiece is one piece that is no first. */
 export interface FlawedPiece {
@@ -3353,6 +3353,7 @@ export interface Worth {
   minorDigits: number;
   /** of the maker, landed */
   bill: string;
+  /** Selling is how the pieces were to be sold; its bill and pieces are the order's. */
   selling?: Selling;
 }
 
