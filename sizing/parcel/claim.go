@@ -32,9 +32,9 @@ func Claimed(p Parcel, today days.Date) (*Claim, unit.Faults) {
 		return nil, f
 	}
 	c := &Claim{Photos: p.photos(), Tells: t.Tells}
-	asks := t.asks(&p)
+	asks := t.asks()
 	c.Asks = len(asks) > 0
-	parts := []string{p.opening(), t.counts(&p), t.stands(&p)}
+	parts := []string{p.opening(), t.counts(), t.stands(&p)}
 	if c.Asks {
 		parts = append(parts, "We ask you to make good "+listed(asks)+", by new pieces or by a credit, as suits you.")
 	} else {
@@ -75,14 +75,18 @@ func (p *Parcel) late() (int, bool) {
 }
 
 // counts is one paragraph for each version that came or was ordered.
-func (t *Tally) counts(p *Parcel) string {
+func (t *Tally) counts() string {
 	var b strings.Builder
 	for i, r := range t.Rows {
 		if i > 0 {
 			b.WriteString("\n")
 		}
-		fmt.Fprintf(&b, "%s: ordered %d, received %d%s. %s, %s, %s", r.Name, r.Ordered, r.Received, shortWords(r.Short), plural(r.Firsts, "first"), plural(r.Seconds, "second"), plural(r.Rejects, "reject"))
-		if rest := r.Received - r.Graded; rest > 0 {
+		came := fmt.Sprintf("received %d%s", r.Received, shortWords(r.Short))
+		if !r.Known {
+			came = fmt.Sprintf("%d counted so far", r.Graded)
+		}
+		fmt.Fprintf(&b, "%s: ordered %d, %s. %s, %s, %s", r.Name, r.Ordered, came, plural(r.Firsts, "first"), plural(r.Seconds, "second"), plural(r.Rejects, "reject"))
+		if rest := r.Received - r.Graded; rest > 0 && r.Known {
 			fmt.Fprintf(&b, ", %d not looked at", rest)
 		}
 		b.WriteString(".")
@@ -123,7 +127,7 @@ func (t *Tally) stands(p *Parcel) string {
 
 // asks is what the maker should make good: pieces over the share agreed in all,
 // pieces that can hurt where the share does not cover them, and what is missing.
-func (t *Tally) asks(p *Parcel) []string {
+func (t *Tally) asks() []string {
 	var all []string
 	v := t.All.Verdict
 	if over := max(t.All.Seconds+t.All.Rejects, v.Least) - v.Allowed; v.Kind == Over && over > 0 {
@@ -133,9 +137,7 @@ func (t *Tally) asks(p *Parcel) []string {
 	}
 	missing := 0
 	for _, r := range t.Rows {
-		if r.Received > 0 || t.All.Received > 0 {
-			missing += max(0, r.Short)
-		}
+		missing += max(0, r.Short)
 	}
 	if missing > 0 {
 		all = append(all, "the "+pieces(missing)+" missing")

@@ -51,7 +51,7 @@ func Makers(parcels []Parcel) []MakerRecord {
 
 func (p *Parcel) counted() bool {
 	for i := range p.Rows {
-		if p.Rows[i].received() > 0 {
+		if p.Rows[i].Received > 0 || p.Rows[i].graded() > 0 {
 			return true
 		}
 	}
@@ -65,7 +65,8 @@ func (m *MakerRecord) add(p *Parcel) {
 		m.Ordered += r.Ordered
 		m.Graded += r.graded()
 		m.Firsts += r.Firsts
-		m.Short += max(0, r.Ordered-r.received())
+		came, _ := p.received(r)
+		m.Short += max(0, r.Ordered-came)
 	}
 	if late, ok := p.late(); ok {
 		m.Late = append(m.Late, late)

@@ -31,8 +31,8 @@ type ParcelRow struct {
 	Version string `json:"version"`
 	Name    string `json:"name"`
 	Ordered int    `json:"ordered"`
-	// Received is how many came, where they were counted apart; 0 is as many as
-	// were graded.
+	// Received is how many came, where they were counted apart. At 0 as many came
+	// as were graded once the count is complete, and as many as ordered until then.
 	Received int           `json:"received,omitempty"`
 	Firsts   int           `json:"firsts"`
 	Flawed   []FlawedPiece `json:"flawed,omitempty"`
@@ -47,15 +47,28 @@ type Parcel struct {
 	Arrived days.Date `json:"arrived,omitempty"`
 	// Agreed is the share of flawed pieces agreed with the maker, percent, and
 	// Within the days of the calendar within which the maker is told.
-	Agreed float64     `json:"agreed"`
-	Within int         `json:"within"`
-	Sure   Sure        `json:"sure"`
-	Rows   []ParcelRow `json:"rows"`
+	Agreed float64 `json:"agreed"`
+	Within int     `json:"within"`
+	Sure   Sure    `json:"sure"`
+	// Complete says that all there was has been counted.
+	Complete bool        `json:"complete,omitempty"`
+	Rows     []ParcelRow `json:"rows"`
 }
 
-// graded is how many pieces were looked at, received how many came.
-func (r *ParcelRow) graded() int   { return r.Firsts + len(r.Flawed) }
-func (r *ParcelRow) received() int { return max(r.Received, r.graded()) }
+// graded is how many pieces were looked at.
+func (r *ParcelRow) graded() int { return r.Firsts + len(r.Flawed) }
+
+// received is how many pieces of a version came; while the count goes on as many
+// as ordered, which is then not known.
+func (p *Parcel) received(r *ParcelRow) (n int, known bool) {
+	switch {
+	case r.Received > 0:
+		return max(r.Received, r.graded()), true
+	case p.Complete:
+		return r.graded(), true
+	}
+	return max(r.Ordered, r.graded()), false
+}
 
 // count is how many have a grade.
 func (r *ParcelRow) count(g Grade) int {

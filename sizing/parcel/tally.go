@@ -19,8 +19,9 @@ type TallyRow struct {
 	Firsts   int    `json:"firsts"`
 	Seconds  int    `json:"seconds"`
 	Rejects  int    `json:"rejects"`
-	// Short is what is missing of the order; below 0 when more came. It is not
-	// known while some of what came is not counted.
+	// Known is false while the count goes on: Received is then what was ordered.
+	Known bool `json:"known"`
+	// Short is what is missing of the order; below 0 when more came.
 	Short   int         `json:"short"`
 	Flaws   []FlawCount `json:"flaws"`
 	Verdict Standing    `json:"verdict"`
@@ -48,16 +49,18 @@ func Count(p Parcel, worth *Worth, today days.Date) (*Tally, unit.Faults) {
 		return nil, f
 	}
 	t := &Tally{Rows: []TallyRow{}, Cautions: []string{}}
-	all := ParcelRow{Name: "All"}
+	all, came, known := ParcelRow{Name: "All"}, 0, true
 	for i := range p.Rows {
 		r := &p.Rows[i]
-		t.Rows = append(t.Rows, p.row(r))
+		n, ok := p.received(r)
+		t.Rows = append(t.Rows, p.row(r, n, ok))
+		came += n
+		known = known && ok
 		all.Ordered += r.Ordered
-		all.Received += r.received()
 		all.Firsts += r.Firsts
 		all.Flawed = append(all.Flawed, r.Flawed...)
 	}
-	t.All = p.row(&all)
+	t.All = p.row(&all, came, known)
 	t.Says = t.words()
 	t.cautions()
 	p.tell(t, now)
@@ -67,9 +70,10 @@ func Count(p Parcel, worth *Worth, today days.Date) (*Tally, unit.Faults) {
 	return t, f
 }
 
-func (p *Parcel) row(r *ParcelRow) TallyRow {
+// row counts one version, of which some came.
+func (p *Parcel) row(r *ParcelRow, came int, known bool) TallyRow {
 	t := TallyRow{
-		Design: r.Design, Version: r.Version, Name: r.Name, Ordered: r.Ordered, Received: r.received(), Graded: r.graded(),
+		Design: r.Design, Version: r.Version, Name: r.Name, Ordered: r.Ordered, Received: came, Known: known, Graded: r.graded(),
 		Firsts: r.Firsts, Seconds: r.count(Second), Rejects: r.count(Reject), Flaws: countFlaws(r.Flawed),
 	}
 	t.Short = t.Ordered - t.Received
@@ -79,11 +83,15 @@ func (p *Parcel) row(r *ParcelRow) TallyRow {
 }
 
 func (t *TallyRow) words() string {
-	if t.Received == 0 {
+	if t.Graded == 0 && !t.Known {
 		return fmt.Sprintf("%d ordered, none counted yet", t.Ordered)
 	}
-	all := []string{fmt.Sprintf("%d of %d ordered%s", t.Received, t.Ordered, shortWords(t.Short)), plural(t.Firsts, "first"), plural(t.Seconds, "second"), plural(t.Rejects, "reject")}
-	if rest := t.Received - t.Graded; rest > 0 {
+	head := fmt.Sprintf("%d of %d ordered%s", t.Received, t.Ordered, shortWords(t.Short))
+	if !t.Known {
+		head = fmt.Sprintf("%d of %d counted so far", t.Graded, t.Ordered)
+	}
+	all := []string{head, plural(t.Firsts, "first"), plural(t.Seconds, "second"), plural(t.Rejects, "reject")}
+	if rest := t.Received - t.Graded; rest > 0 && t.Known {
 		all = append(all, fmt.Sprintf("%d not looked at", rest))
 	}
 	return strings.Join(all, ", ")

@@ -24,14 +24,15 @@ func flawed(n int, g Grade, k FlawKind) []FlawedPiece {
 	return all
 }
 
-// skerry is an invented parcel of one version: 60 ordered.
+// skerry is an invented parcel of one version: 60 ordered. At 0 received all that
+// came is counted.
 func skerry(received, firsts int, bad ...[]FlawedPiece) Parcel {
 	r := ParcelRow{Design: "d1", Version: "v1", Name: "Lighthouse, gold", Ordered: 60, Received: received, Firsts: firsts}
 	for _, b := range bad {
 		r.Flawed = append(r.Flawed, b...)
 	}
 	return Parcel{ID: "p1", Maker: "Skerry die works", Ordered: "2027-01-25", Due: "2027-03-01", Arrived: "2027-03-03",
-		Agreed: UsualAgreed, Within: UsualWithin, Sure: UsualSure, Rows: []ParcelRow{r}}
+		Agreed: UsualAgreed, Within: UsualWithin, Sure: UsualSure, Complete: received == 0, Rows: []ParcelRow{r}}
 }
 
 func counted(t *testing.T, p Parcel) *Tally {
@@ -122,6 +123,21 @@ func TestATallyInWords(t *testing.T) {
 	p.Arrived = "2027-02-20"
 	assert.Equal(t, "The 7 days to tell the maker ended on Sat 27 Feb 2027; tell them all the same.", counted(t, p).Tells)
 	assert.Equal(t, "Nothing is counted yet.", counted(t, skerry(0, 0)).Says)
+}
+
+func TestWhileTheCountGoesOnTheRestOfTheOrderIsUnseen(t *testing.T) {
+	p := skerry(0, 17, flawed(1, Second, "dust"))
+	p.Complete = false
+	got := counted(t, p)
+	assert.Equal(t, "18 of 60 counted so far, 17 firsts, 1 second, 0 rejects", got.Rows[0].Counts)
+	assert.Equal(t, []int{60, 0}, []int{got.All.Received, got.All.Short})
+	assert.Equal(t, Open, got.All.Verdict.Kind)
+	c, f := Claimed(p, today)
+	require.Empty(t, f)
+	assert.Contains(t, c.Text, "ordered 60, 18 counted so far.")
+	assert.NotContains(t, c.Text, "missing")
+	p.Complete = true
+	assert.Equal(t, 42, counted(t, p).All.Short)
 }
 
 func TestWhatACountDoesToTheMoney(t *testing.T) {

@@ -888,7 +888,7 @@ export interface ParcelRow {
   version: string;
   name: string;
   ordered: number;
-  /** Received is how many came, where they were counted apart; 0 is as many as were graded. */
+  /** Received is how many came, where they were counted apart. At 0 as many came as were graded once the count is complete, and as many as ordered until then. */
   received?: number;
   firsts: number;
   flawed?: FlawedPiece[];
@@ -907,6 +907,8 @@ export interface Parcel {
   agreed: number;
   within: number;
   sure: Sure;
+  /** Complete says that all there was has been counted. */
+  complete?: boolean;
   rows: ParcelRow[];
 }
 
@@ -3405,7 +3407,9 @@ export interface TallyRow {
   firsts: number;
   seconds: number;
   rejects: number;
-  /** Short is what is missing of the order; below 0 when more came. It is not known while some of what came is not counted. */
+  /** Known is false while the count goes on: Received is then what was ordered. */
+  known: boolean;
+  /** Short is what is missing of the order; below 0 when more came. */
   short: number;
   flaws: FlawCount[];
   verdict: Standing;

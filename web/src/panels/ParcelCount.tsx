@@ -19,6 +19,7 @@ export interface CountProps {
   onTap: (grade: Tapped) => void;
   onFlaw: (flaw: FlawKind) => void;
   onUndo: () => void;
+  onComplete: (complete: boolean) => void;
   onPhoto: (file: File) => void;
 }
 
@@ -88,7 +89,7 @@ function Last(p: CountProps) {
   return (
     <div class="count-last">
       <button type="button" class="plain" disabled={!p.canUndo} onClick={p.onUndo}>Take back the last<kbd>⌫</kbd></button>
-      {p.last && p.last.flaw !== undefined ? (
+      {p.last ? (
         <label class="plain photo-door">
           Photograph it{n > 0 ? ` (${n})` : ''}
           <input class="unseen" type="file" accept="image/*" capture="environment" onChange={(e) => {
@@ -98,6 +99,9 @@ function Last(p: CountProps) {
           }} />
         </label>
       ) : null}
+      <button type="button" class="plain" aria-pressed={p.parcel.complete === true} onClick={() => p.onComplete(!p.parcel.complete)}>
+        {p.parcel.complete ? '✓ All is counted' : 'That was all of it'}
+      </button>
       {p.last ? <p class="hint">{lastSays(GRADE_WORDS[p.last.grade === 'reject' ? 'reject' : 'second'], flaw?.name ?? '')}</p> : null}
       {p.photoFault ? <p class="complaint" role="alert">{p.photoFault}</p> : null}
       {flaw?.caution ? <p class="warn">{flaw.caution}</p> : null}

@@ -12,8 +12,6 @@ export interface LedgerProps {
   names: readonly StockName[];
   today: string;
   refused: string;
-  /** A new order is reckoned by the order's calendar. */
-  byCalendar: boolean;
   onEnter: (move: StockMove) => Promise<boolean>;
   onOut: (at: number) => void;
   onBook: (change: Partial<StockBook>, what: string) => void;
@@ -35,7 +33,7 @@ export function ParcelLedger(p: LedgerProps) {
       <Why>
         {stock?.rows.map((r) => (r.pace ? <p key={r.design + r.version}>{r.name}: {r.pace.says}{r.reorder ? ` Ordered by ${r.reorder.early} it is in time even at the fast end${r.reorder.late ? `, and by ${r.reorder.late} at the slow end` : ''}.` : ''}</p> : null))}
         <p>The pace takes all that went to buyers in the weeks looked at as one rate; its interval is exact for a count that comes at one steady rate (Garwood 1936). A fair sells in one day what a shop sells in weeks, so it makes the pace look faster than it goes on.</p>
-        <p>{p.byCalendar ? 'A new order is counted back by your calendar, without drawing and proof: the die is kept.' : 'A new order is reckoned in days of the calendar, as typed above.'}</p>
+        <p>A new order is reckoned in days of the calendar, as typed above: the die is kept, so there is neither drawing nor proof.</p>
         {stock?.notes.map((n) => <p key={n}>{n}</p>)}
       </Why>
     </div>

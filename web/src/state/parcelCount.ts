@@ -96,6 +96,13 @@ export function withPhoto(id: string): void {
   if (now) put(withLast(now, rowAt.value, (f) => ({ photos: [...(f.photos ?? []), id] })), live.value?.before ?? [], 0);
 }
 
+/** All that came is counted; or the count goes on after all. */
+export function finish(complete: boolean): void {
+  const now = parcel.value;
+  naming.value = false;
+  if (now) put({ ...now, complete }, [...(live.value?.before ?? []), now], 0);
+}
+
 /** A change that is no tap: a day, a share, a number typed. */
 export function setParcel(change: (p: Parcel) => Parcel, what: string): void {
   flush();

@@ -22,6 +22,7 @@ import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 
 const Sight = later(() => import('./Sight'));
 const Order = later(() => import('./Order'));
+const Parcel = later(() => import('./Parcel'));
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
 
@@ -102,6 +103,7 @@ export function Column() {
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
           <Sight />
           <Order />
+          <Parcel />
         </>
       ) : null}
     </div>

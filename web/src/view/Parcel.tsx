@@ -37,6 +37,12 @@ function begin(usual: ParcelUsual): void {
   const fresh = freshParcel(p, usual, a.today());
   s.change((q) => withParcel(q, fresh), 'A parcel has come');
   c.choose(fresh.id);
+  // The thumb finds the targets where the eye is.
+  setTimeout(() => {
+    const box = document.querySelector<HTMLElement>('#parcel .counting');
+    box?.focus({ preventScroll: true });
+    box?.scrollIntoView({ block: 'end' });
+  });
 }
 
 export default function Parcel() {
@@ -82,7 +88,7 @@ function InHand({ parcel }: { parcel: Counted }) {
         parcel={parcel} at={c.rowAt.value} flaws={answer?.flaws ?? []} says={tally?.says ?? ''} naming={c.naming.value}
         canUndo={c.canUndo.value} last={c.lastFlawed.value} photoFault={photoFault.value}
         onVersion={(at) => { c.naming.value = false; c.inHand.value = at; }}
-        onTap={c.tap} onFlaw={c.nameFlaw} onUndo={c.takeBack} onPhoto={(file) => void takePhoto(file)}
+        onTap={c.tap} onFlaw={c.nameFlaw} onUndo={c.takeBack} onComplete={c.finish} onPhoto={(file) => void takePhoto(file)}
       />
       {missing.length > 0 ? <p><button type="button" class="link" onClick={() => c.setParcel((o) => ({ ...o, rows: [...o.rows, ...missing] }), 'Added what was ordered since')}>add {missing.map((r) => r.name).join(', ')}</button></p> : null}
       {tally && tally.all.graded > 0 ? (
@@ -126,7 +132,7 @@ function Kept({ usual }: { usual: ParcelUsual }) {
   const again = (r: StockRow) => s.change((q) => orderedAgain(q, r.design, r.reorder?.dieAge ?? 0), `${r.name} ordered again`);
   return (
     <ParcelLedger
-      ledger={a.ledger.value?.answer} book={bookOf(p, usual)} names={namesOf(p)} today={a.today()} refused={a.refusedMove.value} byCalendar={false}
+      ledger={a.ledger.value?.answer} book={bookOf(p, usual)} names={namesOf(p)} today={a.today()} refused={a.refusedMove.value}
       onEnter={a.enter} onAgain={again}
       onOut={(at) => s.change((q) => withPlans(q, { ledger: withoutMove(bookOf(q, usual), at) }), 'Taken out of the book')}
       onBook={(change, what) => s.change((q) => withPlans(q, { ledger: { ...bookOf(q, usual), ...change } }), what)}
