@@ -9,6 +9,7 @@
 package card
 
 import (
+	"encoding/base64"
 	"fmt"
 
 	"badgewright/reduce"
@@ -45,9 +46,9 @@ func Kinds() []CardSize {
 	}
 }
 
-// Card is what the person chose of a backing card; its zero value is an upright
+// BackingCard is what the person chose of a backing card; its zero value is an upright
 // business card, blank, with the pin where the tool puts it.
-type Card struct {
+type BackingCard struct {
 	Kind   CardKind `json:"kind,omitempty"`
 	Across bool     `json:"across,omitempty"` // lying, wider than high
 	// W and H are the sides of a free card as it is seen.
@@ -120,13 +121,22 @@ type CardText struct {
 // CardArt is the person's own picture on the card.
 type CardArt struct {
 	Type string `json:"type"` // image/png or image/jpeg
-	Data []byte `json:"data"`
-	W    int    `json:"w"` // px
+	Data string `json:"data"` // the file, in base64 (RFC 4648, section 4)
+	W    int    `json:"w"`    // px
 	H    int    `json:"h"`
 	// X and Y are its upper left, Wide its width on the card.
 	X    unit.MM `json:"x"`
 	Y    unit.MM `json:"y"`
 	Wide unit.MM `json:"wide"`
+}
+
+// File is the picture as a file.
+func (p *CardArt) File() ([]byte, error) {
+	file, err := base64.StdEncoding.DecodeString(p.Data)
+	if err != nil {
+		return nil, &reduce.Refusal{What: "The picture on the card is damaged.", Do: "Bring it again."}
+	}
+	return file, nil
 }
 
 // High is its height on the card.
@@ -158,12 +168,12 @@ const (
 	mostMargin unit.MM = 12
 	mostHang   unit.MM = 60
 	mostTexts          = 12
-	mostBytes          = 6 << 20
+	mostBytes          = 8 << 20 // of a picture, as base64
 	mostPoints         = 96
 )
 
 // Size is the width and height of the card as it is seen.
-func (c *Card) Size() (w, h unit.MM) {
+func (c *BackingCard) Size() (w, h unit.MM) {
 	if c.Kind == Free {
 		return c.W, c.H
 	}
@@ -193,12 +203,12 @@ func orGiven(v *unit.MM, usual unit.MM) unit.MM {
 }
 
 // HoleUsed, BleedUsed and SafeUsed are what is in force.
-func (c *Card) HoleUsed() unit.MM  { return orUsual(c.Hole, UsualHole) }
-func (c *Card) BleedUsed() unit.MM { return orGiven(c.Bleed, UsualBleed) }
-func (c *Card) SafeUsed() unit.MM  { return orGiven(c.Safe, UsualSafe) }
+func (c *BackingCard) HoleUsed() unit.MM  { return orUsual(c.Hole, UsualHole) }
+func (c *BackingCard) BleedUsed() unit.MM { return orGiven(c.Bleed, UsualBleed) }
+func (c *BackingCard) SafeUsed() unit.MM  { return orGiven(c.Safe, UsualSafe) }
 
 // HangUsed is the hole to hang by, with every measure.
-func (c *Card) HangUsed() CardHang {
+func (c *BackingCard) HangUsed() CardHang {
 	h := c.Hang
 	switch h.Kind {
 	case RoundHang:
@@ -212,7 +222,7 @@ func (c *Card) HangUsed() CardHang {
 }
 
 // Check refuses in words what is no card.
-func (c *Card) Check() error {
+func (c *BackingCard) Check() error {
 	w, h := c.Size()
 	hang := c.HangUsed()
 	switch {
@@ -230,7 +240,7 @@ func (c *Card) Check() error {
 	return c.checkPrinted()
 }
 
-func (c *Card) checkPrinted() error {
+func (c *BackingCard) checkPrinted() error {
 	if len(c.Texts) > mostTexts {
 		return &reduce.Refusal{What: fmt.Sprintf("%d lines of text are more than a card holds.", len(c.Texts)), Do: fmt.Sprintf("Keep to %d.", mostTexts)}
 	}

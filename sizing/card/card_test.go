@@ -36,7 +36,7 @@ func square(pierced ...CardPlace) *Pin {
 	return p
 }
 
-func laid(t *testing.T, c Card, p *Pin) *LaidCard {
+func laid(t *testing.T, c BackingCard, p *Pin) *LaidCard {
 	t.Helper()
 	l, err := Lay(&c, p, blocks{})
 	require.NoError(t, err)
@@ -67,7 +67,7 @@ func TestTheBankCardIsID1(t *testing.T) {
 		}
 		found = true
 		line := strings.Join(row, ",")
-		c := Card{Kind: Bank, Across: true}
+		c := BackingCard{Kind: Bank, Across: true}
 		w, h := c.Size()
 		assert.Contains(t, line, strconv.FormatFloat(float64(w), 'f', 2, 64))
 		assert.Contains(t, line, strconv.FormatFloat(float64(h), 'f', 2, 64))
@@ -78,13 +78,13 @@ func TestTheBankCardIsID1(t *testing.T) {
 
 func TestSizesEitherWayUp(t *testing.T) {
 	for _, k := range Kinds() {
-		lying, up := Card{Kind: k.Kind, Across: true}, Card{Kind: k.Kind}
+		lying, up := BackingCard{Kind: k.Kind, Across: true}, BackingCard{Kind: k.Kind}
 		w, h := lying.Size()
 		assert.Greater(t, w, h)
 		uw, uh := up.Size()
 		assert.Equal(t, []unit.MM{h, w}, []unit.MM{uw, uh})
 	}
-	in := Card{Kind: BusinessInches, Across: true}
+	in := BackingCard{Kind: BusinessInches, Across: true}
 	w, h := in.Size()
 	assert.InDelta(t, 88.9, float64(w), 1e-9)
 	assert.InDelta(t, 50.8, float64(h), 1e-9)
@@ -95,7 +95,7 @@ func TestSizesEitherWayUp(t *testing.T) {
 // from the front. By hand: the pin's middle sits at (40, 30), so its upper left
 // is (25, 20) and the holes are at x = 33 (No 2) and 47 (No 1), y = 26.
 func TestHolesAreMirroredRightly(t *testing.T) {
-	c := Card{Across: true, Pin: &[2]unit.MM{40, 30}}
+	c := BackingCard{Across: true, Pin: &[2]unit.MM{40, 30}}
 	p := square(CardPlace{8, 6}, CardPlace{22, 6})
 	p.No = []int{2, 1}
 	l := laid(t, c, p)
@@ -128,22 +128,22 @@ func TestWhatWouldSpoilIsSaid(t *testing.T) {
 	wide := unit.MM(62)
 	for _, k := range []struct {
 		name, words string
-		card        Card
+		card        BackingCard
 	}{
-		{"text under the pin", "lies under the pin", Card{Across: true, Pin: at(40, 27), Texts: line(40, 27, 8)}},
-		{"text in the margin", "safe margin", Card{Across: true, Pin: at(40, 20), Texts: line(40, 54, 8)}},
-		{"small text", "points", Card{Across: true, Pin: at(40, 20), Texts: line(40, 45, 4)}},
-		{"text over the hang hole", "runs over the hole to hang by", Card{Pin: at(27.5, 50), Hang: CardHang{Kind: SlotHang}, Texts: line(27.5, 8, 8)}},
-		{"hole near the edge", "from the edge; the card may tear", Card{Across: true, Pin: at(40, 7)}},
-		{"hole off the card", "lies off the card", Card{Across: true, Pin: at(40, -2)}},
-		{"pin over the edge", "stands out over the edge", Card{Across: true, Pin: at(10, 30)}},
-		{"pin larger", "larger than the card", Card{Kind: Free, W: 26, H: 60}},
-		{"pin over the hang hole", "covers the hole to hang by", Card{Pin: at(27.5, 16), Hang: CardHang{Kind: RoundHang}}},
-		{"hang hole near the edge", "may tear there", Card{Hang: CardHang{Kind: RoundHang, Down: 5, W: 6}}},
-		{"picture under the pin", "Part of your picture", Card{Across: true, Pin: at(40, 27), Picture: &CardArt{W: 600, H: 600, X: 10, Y: 10, Wide: 20}}},
-		{"coarse picture", "will be seen", Card{Across: true, Pin: at(60, 27), Picture: &CardArt{W: 60, H: 60, X: 10, Y: 10, Wide: 20}}},
-		{"picture ends at the cut", "ends at the cut", Card{Pin: at(27.5, 20), Picture: &CardArt{W: 900, H: 300, X: 0, Y: 60, Wide: 55}}},
-		{"picture behind all", "not seen", Card{Pin: at(27.5, 40), Picture: &CardArt{W: 900, H: 1350, X: -3.5, Y: -1, Wide: wide}}},
+		{"text under the pin", "lies under the pin", BackingCard{Across: true, Pin: at(40, 27), Texts: line(40, 27, 8)}},
+		{"text in the margin", "safe margin", BackingCard{Across: true, Pin: at(40, 20), Texts: line(40, 54, 8)}},
+		{"small text", "points", BackingCard{Across: true, Pin: at(40, 20), Texts: line(40, 45, 4)}},
+		{"text over the hang hole", "runs over the hole to hang by", BackingCard{Pin: at(27.5, 50), Hang: CardHang{Kind: SlotHang}, Texts: line(27.5, 8, 8)}},
+		{"hole near the edge", "from the edge; the card may tear", BackingCard{Across: true, Pin: at(40, 7)}},
+		{"hole off the card", "lies off the card", BackingCard{Across: true, Pin: at(40, -2)}},
+		{"pin over the edge", "stands out over the edge", BackingCard{Across: true, Pin: at(10, 30)}},
+		{"pin larger", "larger than the card", BackingCard{Kind: Free, W: 26, H: 60}},
+		{"pin over the hang hole", "covers the hole to hang by", BackingCard{Pin: at(27.5, 16), Hang: CardHang{Kind: RoundHang}}},
+		{"hang hole near the edge", "may tear there", BackingCard{Hang: CardHang{Kind: RoundHang, Down: 5, W: 6}}},
+		{"picture under the pin", "Part of your picture", BackingCard{Across: true, Pin: at(40, 27), Picture: &CardArt{W: 600, H: 600, X: 10, Y: 10, Wide: 20}}},
+		{"coarse picture", "will be seen", BackingCard{Across: true, Pin: at(60, 27), Picture: &CardArt{W: 60, H: 60, X: 10, Y: 10, Wide: 20}}},
+		{"picture ends at the cut", "ends at the cut", BackingCard{Pin: at(27.5, 20), Picture: &CardArt{W: 900, H: 300, X: 0, Y: 60, Wide: 55}}},
+		{"picture behind all", "not seen", BackingCard{Pin: at(27.5, 40), Picture: &CardArt{W: 900, H: 1350, X: -3.5, Y: -1, Wide: wide}}},
 	} {
 		l := laid(t, k.card, square(CardPlace{15, 6}))
 		assert.True(t, said(l, k.words), "%s: %v", k.name, l.Warnings)
@@ -154,7 +154,7 @@ func TestWhatWouldSpoilIsSaid(t *testing.T) {
 func TestWhatIsFineIsNotSpokenOf(t *testing.T) {
 	at := [2]unit.MM{40, 25}
 	full := &CardArt{W: 1100, H: 740, X: -3, Y: -3, Wide: 91}
-	for name, c := range map[string]Card{
+	for name, c := range map[string]BackingCard{
 		"text below the pin":    {Across: true, Pin: &at, Texts: []CardText{{Words: "Skerry", Points: 8, X: 40, Y: 40}}},
 		"text in the cut-out":   {Across: true, Pin: &at, Texts: []CardText{{Words: ".", Points: 5, X: 31, Y: 30}}},
 		"a hole three mm away":  {Across: true, Pin: &[2]unit.MM{40, 13.8}},
@@ -168,7 +168,7 @@ func TestWhatIsFineIsNotSpokenOf(t *testing.T) {
 }
 
 func TestAFreeCardHasBounds(t *testing.T) {
-	for _, c := range []Card{
+	for _, c := range []BackingCard{
 		{Kind: Free, W: 10, H: 50}, {Kind: Free, W: 50, H: 500}, {Hole: 9},
 		{Hang: CardHang{Kind: RoundHang, W: 59}}, {Texts: make([]CardText, 30)}, {Texts: []CardText{{Words: "a", Points: 900}}},
 		{Corner: 40}, {Picture: &CardArt{}}, {Sheet: CardSheet{Gutter: 99}},
@@ -182,7 +182,7 @@ func TestAFreeCardHasBounds(t *testing.T) {
 // mm, 1 mm off a bleed of 3 mm, 4 mm of bare rim leave 186 by 273 mm, which hold
 // three cards of 55 mm with 6 mm between (177 mm) and three of 85 (267 mm).
 func TestCardsOnASheet(t *testing.T) {
-	l := laid(t, Card{}, square())
+	l := laid(t, BackingCard{}, square())
 	m, err := Impose(l, CardSheet{Paper: A4})
 	require.NoError(t, err)
 	assert.Len(t, m.Places, 9)
@@ -197,14 +197,14 @@ func TestCardsOnASheet(t *testing.T) {
 		}
 		assert.True(t, box{k[0], k[1], k[2], k[3]}.within(box{4, 4, 206, 293}))
 	}
-	letter, err := Impose(laid(t, Card{Across: true}, square()), CardSheet{Paper: Letter})
+	letter, err := Impose(laid(t, BackingCard{Across: true}, square()), CardSheet{Paper: Letter})
 	require.NoError(t, err)
 	assert.Len(t, letter.Places, 8, "two by four upright; on a sheet that lies two by three")
 }
 
 func TestOneCutBetweenCardsWithoutBleed(t *testing.T) {
 	none := unit.MM(0)
-	l := laid(t, Card{Bleed: &none}, square())
+	l := laid(t, BackingCard{Bleed: &none}, square())
 	m, err := Impose(l, CardSheet{Paper: A4})
 	require.NoError(t, err)
 	assert.InDelta(t, 55, float64(m.Places[1].X-m.Places[0].X), 1e-9)
@@ -213,7 +213,7 @@ func TestOneCutBetweenCardsWithoutBleed(t *testing.T) {
 }
 
 func TestACardTooLargeForPaperIsRefused(t *testing.T) {
-	l := laid(t, Card{Kind: Free, W: 200, H: 200}, square())
+	l := laid(t, BackingCard{Kind: Free, W: 200, H: 200}, square())
 	_, err := Impose(l, CardSheet{Paper: A4})
 	assert.ErrorContains(t, err, "does not go on A4")
 	_, err = Impose(l, CardSheet{})
@@ -224,7 +224,7 @@ func TestACardTooLargeForPaperIsRefused(t *testing.T) {
 func TestTheSVGIsPlainAndAtTrueSize(t *testing.T) {
 	c := Starting(`</title><script>alert("1")</script>`)
 	c.Kind, c.Corner, c.Ground = Bank, BankCorner, &colour.RGB8{R: 250, G: 240, B: 220}
-	c.Picture = &CardArt{Type: `image/png" onload="x`, Data: []byte{1, 2}, W: 400, H: 200, X: 8, Y: 60, Wide: 20}
+	c.Picture = &CardArt{Type: `image/png" onload="x`, Data: `AQI="><script/>`, W: 400, H: 200, X: 8, Y: 60, Wide: 20}
 	p := square(CardPlace{15, 6})
 	l := laid(t, c, p)
 	m, err := Impose(l, CardSheet{Paper: A4})

@@ -55,7 +55,7 @@ type LaidCard struct {
 }
 
 // Lay puts everything in its place.
-func Lay(c *Card, p *Pin, r Ruler) (*LaidCard, error) {
+func Lay(c *BackingCard, p *Pin, r Ruler) (*LaidCard, error) {
 	if err := c.Check(); err != nil {
 		return nil, err
 	}
@@ -82,7 +82,7 @@ const foot = 0.25
 
 // pinAt is the upper left of the silhouette: where it was put, or in the middle
 // of the room between the hole to hang by and the words.
-func (c *Card) pinAt(l *LaidCard) CardPlace {
+func (c *BackingCard) pinAt(l *LaidCard) CardPlace {
 	if c.Pin != nil {
 		return CardPlace{c.Pin[0] - l.PinW/2, c.Pin[1] - l.PinH/2}
 	}
@@ -110,7 +110,7 @@ func set(t *CardText, r Ruler) CardSet {
 }
 
 // says is the card in a sentence.
-func (l *LaidCard) says(c *Card, p *Pin) string {
+func (l *LaidCard) says(c *BackingCard, p *Pin) string {
 	stands := "upright"
 	if l.W > l.H {
 		stands = "lying"
@@ -128,8 +128,8 @@ func (l *LaidCard) says(c *Card, p *Pin) string {
 }
 
 // Starting is a card with the name of the pin on it, to begin with.
-func Starting(name string) Card {
-	c := Card{Hang: CardHang{Kind: RoundHang}}
+func Starting(name string) BackingCard {
+	c := BackingCard{Hang: CardHang{Kind: RoundHang}}
 	w, h := c.Size()
 	c.Texts = []CardText{{Words: name, Points: startPoints, Strong: true, X: w / 2, Y: h - startUp, RGB: ink}}
 	return c

@@ -1,7 +1,6 @@
 package card
 
 import (
-	"encoding/base64"
 	"fmt"
 	"html"
 	"strconv"
@@ -27,7 +26,7 @@ const (
 
 // SVG draws the sheet at true size. Words are curves, so that it looks the same
 // everywhere.
-func SVG(c *Card, l *LaidCard, m *Imposed, title string) []byte {
+func SVG(c *BackingCard, l *LaidCard, m *Imposed, title string) []byte {
 	w := &svg{}
 	w.f(`<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="%smm" height="%smm" viewBox="0 0 %s %s">`, n(m.W), n(m.H), n(m.W), n(m.H))
 	w.f(`<title>%s</title>`, html.EscapeString(title))
@@ -61,13 +60,13 @@ func (w *svg) f(format string, args ...any) {
 // Printed is the box that print runs over: x0, y0, x1, y1.
 func (l *LaidCard) Printed() [4]unit.MM { return box{0, 0, l.W, l.H}.grown(l.Bleed) }
 
-func (w *svg) art(c *Card, l *LaidCard) {
+func (w *svg) art(c *BackingCard, l *LaidCard) {
 	if c.Ground != nil {
 		w.f(`<g id="ground" fill="%s">%s</g>`, c.Ground.Hex(), rect(l.Printed()))
 	}
 	if p := c.Picture; p != nil {
 		w.f(`<g id="picture" clip-path="url(#bleed)"><image x="%s" y="%s" width="%s" height="%s" preserveAspectRatio="none" xlink:href="data:%s;base64,%s"/></g>`,
-			n(p.X), n(p.Y), n(p.Wide), n(p.High()), html.EscapeString(p.Type), base64.StdEncoding.EncodeToString(p.Data))
+			n(p.X), n(p.Y), n(p.Wide), n(p.High()), html.EscapeString(p.Type), html.EscapeString(p.Data))
 	}
 	if len(l.Texts) == 0 {
 		return
@@ -80,7 +79,7 @@ func (w *svg) art(c *Card, l *LaidCard) {
 }
 
 // guides are what helps to pierce, punch, cut and place.
-func (w *svg) guides(c *Card, l *LaidCard) {
+func (w *svg) guides(c *BackingCard, l *LaidCard) {
 	if !c.NoAid && l.Outline != "" {
 		w.f(`<g id="pin-outline" fill="none" stroke="%s" stroke-width="%s"><path transform="translate(%s %s)" d="%s"/></g>`, AidRGB.Hex(), n(AidThick), n(l.Pin.X), n(l.Pin.Y), l.Outline)
 	}

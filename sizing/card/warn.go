@@ -34,14 +34,14 @@ type CardWarning struct {
 }
 
 type checker struct {
-	c      *Card
+	c      *BackingCard
 	l      *LaidCard
 	p      *Pin
 	faults []CardWarning
 	notes  []CardWarning
 }
 
-func warnings(c *Card, l *LaidCard, p *Pin) []CardWarning {
+func warnings(c *BackingCard, l *LaidCard, p *Pin) []CardWarning {
 	k := &checker{c: c, l: l, p: p}
 	k.pin()
 	k.holes()

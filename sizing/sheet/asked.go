@@ -101,11 +101,11 @@ func (p AskedPlace) say(u Units) string {
 // AskedSpot is a trouble spot and where it lies: mm from the left and the top of
 // the silhouette as seen from the FRONT.
 type AskedSpot struct {
-	sizing.Finding
-	No     int     `json:"no"`
-	Colour string  `json:"colour"` // of the flat it lies in; empty for none
-	Left   unit.MM `json:"left"`
-	Top    unit.MM `json:"top"`
+	sizing.Finding `json:"finding"`
+	No             int     `json:"no"`
+	Colour         string  `json:"colour"` // of the flat it lies in; empty for none
+	Left           unit.MM `json:"left"`
+	Top            unit.MM `json:"top"`
 }
 
 // Source is all that Ask needs of a struck version.

@@ -14,7 +14,7 @@ import (
 
 // CardPaper is a card to be printed: how it is laid out, and on what.
 type CardPaper struct {
-	Card    *card.Card
+	Card    *card.BackingCard
 	Laid    *card.LaidCard
 	Imposed *card.Imposed
 	Shapes  *trace.Shapes
@@ -63,7 +63,11 @@ func (p CardPaper) picture(d *Document) (kept, error) {
 	if own == nil {
 		return kept{}, nil
 	}
-	m, _, err := image.Decode(bytes.NewReader(own.Data))
+	data, err := own.File()
+	if err != nil {
+		return kept{}, err
+	}
+	m, _, err := image.Decode(bytes.NewReader(data))
 	if err != nil {
 		return kept{}, &reduce.Refusal{What: "The picture on the card is damaged.", Do: "Bring it again."}
 	}

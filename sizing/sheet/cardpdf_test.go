@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"bytes"
+	"encoding/base64"
 	"image"
 	"image/color"
 	"testing"
@@ -15,7 +16,7 @@ import (
 	"badgewright/sizing/unit"
 )
 
-func cardPaper(t *testing.T, c card.Card) CardPaper {
+func cardPaper(t *testing.T, c card.BackingCard) CardPaper {
 	t.Helper()
 	_, shapes := drawn(t, 10, "....", ".##.", ".##.", "....")
 	pin := CardPin(shapes)
@@ -31,7 +32,7 @@ func cardPaper(t *testing.T, c card.Card) CardPaper {
 // 8.3.2.3); ID-1 is 85.60 by 53.98 mm (ISO/IEC 7810).
 func TestACardsPDFIsAtTrueSize(t *testing.T) {
 	ground := colour.RGB8{R: 240, G: 220, B: 180}
-	c := card.Card{Kind: card.Bank, Across: true, Ground: &ground, Texts: []card.CardText{{Words: "Skerry Light", Points: 10, X: 40, Y: 48}}}
+	c := card.BackingCard{Kind: card.Bank, Across: true, Ground: &ground, Texts: []card.CardText{{Words: "Skerry Light", Points: 10, X: 40, Y: 48}}}
 	p := cardPaper(t, c)
 	file, notes, err := p.PDF(Meta{Title: "card", Date: someday}, someFonts(t))
 	require.NoError(t, err)
@@ -57,7 +58,7 @@ func TestAPictureIsInTheFileOnce(t *testing.T) {
 	m.SetNRGBA(0, 0, color.NRGBA{255, 0, 0, 255})
 	data, err := shop.PNG(m)
 	require.NoError(t, err)
-	c := card.Card{Sheet: card.CardSheet{Paper: card.A4}, Picture: &card.CardArt{Type: "image/png", Data: data, W: 60, H: 60, X: 5, Y: 50, Wide: 20}}
+	c := card.BackingCard{Sheet: card.CardSheet{Paper: card.A4}, Picture: &card.CardArt{Type: "image/png", Data: base64.StdEncoding.EncodeToString(data), W: 60, H: 60, X: 5, Y: 50, Wide: 20}}
 	p := cardPaper(t, c)
 	require.Greater(t, len(p.Imposed.Places), 4)
 	file, _, err := p.PDF(Meta{Title: "cards", Date: someday}, someFonts(t))
@@ -66,7 +67,7 @@ func TestAPictureIsInTheFileOnce(t *testing.T) {
 	again, _, err := cardPaper(t, c).PDF(Meta{Title: "cards", Date: someday}, someFonts(t))
 	require.NoError(t, err)
 	assert.Equal(t, file, again, "the same every time")
-	p.Card.Picture.Data = []byte("GIF89a")
+	p.Card.Picture.Data = "R0lGODlh" // a GIF's first letters
 	_, _, err = p.PDF(Meta{Date: someday}, someFonts(t))
 	assert.ErrorContains(t, err, "damaged")
 }

@@ -7,6 +7,7 @@ import (
 
 	"badgewright/sizing/deduce"
 	"badgewright/sizing/run"
+	"badgewright/sizing/sheet"
 )
 
 // OrderCalls is every call that needs no drawing, or one handed over as struck,
@@ -37,6 +38,14 @@ var OrderCalls = []Call{
 	{"claim", ClaimAsk{}, ClaimWritten{}},
 	{"font", FontAsk{}, Font{}},
 	{"hand", Struck{}, Hand{}},
+	{"asked", AskedAsk{}, sheet.Asked{}},
+	{"inquiry", InquiryAsk{}, sheet.Inquiry{}},
+	{"changes", ChangesAsk{}, sheet.Inquiry{}},
+	{"list", ListAsk{}, PaperFile{}},
+	{"card", CardAsk{}, CardLaid{}},
+	{"cardfile", CardFileAsk{}, PaperFile{}},
+	{"cardpicture", CardPictureAsk{}, CardPicture{}},
+	{"shoppicture", ShopPictureAsk{}, PNGFile{}},
 	{"shapes", ShapesAsk{}, Shapes{}},
 	{"savefile", SaveFileAsk{}, SavedFile{}},
 	{"openfile", OpenFileAsk{}, OpenedFile{}},

@@ -80,17 +80,17 @@ type PaperFile struct {
 
 // CardAsk asks how a card comes out; without one, how the tool would begin it.
 type CardAsk struct {
-	Of   string     `json:"of"`
-	Card *card.Card `json:"card,omitempty"`
+	Of   string            `json:"of"`
+	Card *card.BackingCard `json:"card,omitempty"`
 }
 
 // CardLaid is a card laid out for a pin.
 type CardLaid struct {
-	Card  card.Card       `json:"card"` // without its picture's data
-	Laid  card.LaidCard   `json:"laid"`
-	Sheet card.Imposed    `json:"sheet"`
-	Kinds []card.CardSize `json:"kinds"`
-	Usual CardUsual       `json:"usual"`
+	Card  card.BackingCard `json:"card"` // without its picture's data
+	Laid  card.LaidCard    `json:"laid"`
+	Sheet card.Imposed     `json:"sheet"`
+	Kinds []card.CardSize  `json:"kinds"`
+	Usual CardUsual        `json:"usual"`
 }
 
 // CardUsual is the usual measures of a card, mm.
@@ -103,10 +103,10 @@ type CardUsual struct {
 
 // CardFileAsk asks for the card as a file.
 type CardFileAsk struct {
-	Of    string    `json:"of"`
-	Card  card.Card `json:"card"`
-	PDF   bool      `json:"pdf"`   // else SVG
-	Today string    `json:"today"` // ISO 8601, where the person is
+	Of    string           `json:"of"`
+	Card  card.BackingCard `json:"card"`
+	PDF   bool             `json:"pdf"`   // else SVG
+	Today string           `json:"today"` // ISO 8601, where the person is
 }
 
 // CardPictureAsk comes with the pixels of a picture (RGBA, straight alpha, 4*W*H

@@ -863,6 +863,124 @@ export interface SellingPlan {
   presale?: PresalePlan;
 }
 
+/** CardKind is a size of card. */
+export type CardKind = "" | "bank" | "inches" | "free";
+
+/** HangKind is the hole that a card hangs by. */
+export type HangKind = "" | "round" | "slot";
+
+/** CardHang is the hole to hang by. It lies in the middle of the card's width. */
+export interface CardHang {
+  kind?: HangKind;
+  /** W and H are its width and height, W alone for a round one; 0 for the usual. */
+  w?: MM;
+  h?: MM;
+  /** Down is from the top of the card to the middle of the hole; 0 for the usual. */
+  down?: MM;
+}
+
+/** Align says which end of a line stands at its place. */
+export type Align = "" | "left" | "right";
+
+/** CardText is one line of the person's own. */
+export interface CardText {
+  words: string;
+  /** size of type, 1/72 inch */
+  points: number;
+  strong?: boolean;
+  align?: Align;
+  /** of its left end, middle or right end */
+  x: MM;
+  /** of its base line */
+  y: MM;
+  rgb: RGB8;
+}
+
+/** CardArt is the person's own picture on the card. */
+export interface CardArt {
+  /** image/png or image/jpeg */
+  type: string;
+  /** the file, in base64 (RFC 4648, section 4) */
+  data: string;
+  /** px */
+  w: number;
+  h: number;
+  /** X and Y are its upper left, Wide its width on the card. */
+  x: MM;
+  y: MM;
+  wide: MM;
+}
+
+/** CardPaper is what cards are printed on. */
+export type CardPaper = "" | "a4" | "letter";
+
+/** CardSheet is how cards lie on paper. */
+export interface CardSheet {
+  paper?: CardPaper;
+  /** between the cuts of two cards; twice the bleed at least */
+  gutter?: MM;
+}
+
+/** BackingCard is what the person chose of a backing card; its zero value is an upright business card, blank, with the pin where the tool puts it. */
+export interface BackingCard {
+  kind?: CardKind;
+  /** lying, wider than high */
+  across?: boolean;
+  /** W and H are the sides of a free card as it is seen. */
+  w?: MM;
+  h?: MM;
+  /** Corner is the radius that its corners are rounded to; 0 for square. */
+  corner?: MM;
+  /** printed over all of it; nil for bare board */
+  ground?: RGB8;
+  /** Pin is where the middle of the silhouette's box sits; nil for where the tool puts it. */
+  pin?: [MM, MM];
+  /** NoAid leaves out the light outline by which the pin is placed. */
+  noAid?: boolean;
+  /** Hole is how wide the holes of the posts are; 0 for the usual. */
+  hole?: MM;
+  hang?: CardHang;
+  /** Bleed is how far print runs over the cut, and Safe how far inside it words keep; nil for the usual. */
+  bleed?: MM;
+  safe?: MM;
+  texts?: CardText[];
+  picture?: CardArt;
+  sheet?: CardSheet;
+}
+
+/** Units is what lengths are written in. */
+export type Units = "" | "in";
+
+/** Format is a size of sheet. */
+export type Format = "a4" | "letter";
+
+/** PictureShape is the shape of a picture. */
+export type PictureShape = "" | "portrait" | "close";
+
+/** ShopGround is what a pin lies on. */
+export interface ShopGround {
+  rgb: RGB8;
+  /** Margin is the least room beside the pin, as a share of the picture's short side, 0 to 0.4. */
+  margin: number;
+  shape: PictureShape;
+  /** Shadow is how dark the soft shadow is, 0 for none, to 1. */
+  shadow: number;
+}
+
+/** PapersPlan is what the person chose for the papers. */
+export interface PapersPlan {
+  units?: Units;
+  /** NeedBy is the day by which the pins are wanted, as ISO 8601 has it; empty for none. */
+  needBy?: string;
+  /** Note is the person's own sentence to the maker. */
+  note?: string;
+  /** of the sheets; empty for A4 */
+  paper?: Format;
+  ground?: ShopGround;
+  /** Pixels is the long side of the pin in its pictures; 0 for the usual. */
+  pixels?: number;
+}
+
 /** Sure is a confidence in percent, above 0 and below 100, such as 95. */
 export type Sure = number;
 
@@ -938,6 +1056,9 @@ export interface StockBook {
 /** Plans is not for the pin's program: what of it comes is passed over. */
 export interface Plans {
   selling?: SellingPlan;
+  /** Card is the backing card, and Papers what was chosen for the papers. */
+  card?: BackingCard;
+  papers?: PapersPlan;
   /** Parcels are what came, as counted, and Ledger what became of the pieces. */
   parcels?: Parcel[];
   ledger?: StockBook;
@@ -3708,6 +3829,274 @@ export interface Hand {
   key: string;
 }
 
+/** AskedAsk asks for a version as the papers in words speak of it. */
+export interface AskedAsk {
+  /** key of a version that was handed over */
+  of: string;
+}
+
+/** AskedColour is one colour of a version. */
+export interface AskedColour {
+  /** from 1, metal last */
+  no: number;
+  name: string;
+  role: Role;
+  rgb: RGB8;
+  code: string;
+  named: string;
+  finish: Finish;
+  /** Share of the drawing without its background, 0..1. */
+  share: number;
+}
+
+/** AskedPlace is where a post stands as seen from behind, from the middle of the pin. */
+export interface AskedPlace {
+  no: number;
+  inMM: string;
+  inInches: string;
+}
+
+/** AskedSpot is a trouble spot and where it lies: mm from the left and the top of the silhouette as seen from the FRONT. */
+export interface AskedSpot {
+  finding: Finding;
+  no: number;
+  /** of the flat it lies in; empty for none */
+  colour: string;
+  left: MM;
+  top: MM;
+}
+
+/** Asked is one version of one design as the papers in words speak of it. */
+export interface Asked {
+  design: string;
+  designId: string;
+  version: string;
+  size: Size;
+  w: MM;
+  h: MM;
+  making: Making;
+  base: BaseMetal;
+  thickness: MM;
+  plating: string;
+  limits: Limits;
+  colours: AskedColour[];
+  /** Item is the same as an order is priced by, its cut-outs among it. */
+  item: Item;
+  posts: AskedPlace[];
+  bar: MM;
+  /** Stamp is the back stamp in words; empty for none. */
+  stamp: string;
+  spots: AskedSpot[];
+}
+
+/** InquiryAsk asks for the message to a maker. */
+export interface InquiryAsk {
+  asked: Asked[];
+  plan: PapersPlan;
+  /** Files is what goes with it, a name each. */
+  files: string[];
+}
+
+/** Inquiry is a message to a maker, ready to paste into a mail or a form. */
+export interface Inquiry {
+  subject: string;
+  body: string;
+  /** Gaps are the places that only the person can fill, as they stand in Body. */
+  gaps: string[];
+}
+
+/** Difference is one place in which a proof differs from what was asked, in words; Number is what it is called on the marked picture. */
+export interface Difference {
+  number: number;
+  /** "the line between sky and lamp" */
+  what: string;
+  /** "upper left, 4 mm from the left"; may be empty */
+  where: string;
+  asked: string;
+  /** what the proof has; may be empty */
+  shown: string;
+  /** the person's own; may be empty */
+  note: string;
+}
+
+/** ChangesOf is what a change request is made from. */
+export interface ChangesOf {
+  /** of the pin */
+  name: string;
+  round: number;
+  /** the proof's day, in words; empty when not known */
+  dated: string;
+  all: Difference[];
+  note: string;
+  /** Files is what goes with it, a name each. */
+  files: string[];
+}
+
+/** ChangesAsk asks for the request to change a proof. */
+export interface ChangesAsk {
+  changes: ChangesOf;
+}
+
+/** ListKind is one of the lists. */
+export type ListKind = "colours" | "spots" | "quote" | "left";
+
+/** ListAsk asks for a list as CSV; the answer comes with its bytes. */
+export interface ListAsk {
+  kind: ListKind;
+  /** of the order, for the file's name */
+  name: string;
+  units: Units;
+  /** of colours and trouble spots */
+  asked?: Asked[];
+  /** Quote, its order and its maker, of the quote. */
+  quote?: Quote;
+  order?: Wanted;
+  maker?: string;
+  /** Selling is the plan of what is left. */
+  selling?: Selling;
+}
+
+/** PaperFile names the file that comes with it. */
+export interface PaperFile {
+  fileName: string;
+  type: string;
+  /** what it is, in a sentence */
+  words: string;
+  /** Rows is how many a list has below its head. */
+  rows: number;
+  /** Notes is what the person must be told of it, a sentence each. */
+  notes: string[];
+}
+
+/** CardAsk asks how a card comes out; without one, how the tool would begin it. */
+export interface CardAsk {
+  of: string;
+  card?: BackingCard;
+}
+
+/** CardPlace is a place in mm. */
+export interface CardPlace {
+  x: MM;
+  y: MM;
+}
+
+/** CardHole is a round hole in the card. */
+export interface CardHole {
+  x: MM;
+  y: MM;
+  across: MM;
+  /** what the post is called as seen from behind */
+  no: number;
+}
+
+/** CardSet is a line of words in its place. */
+export interface CardSet {
+  /** left end of its base line */
+  x: MM;
+  y: MM;
+  /** from X, Y on */
+  d: string;
+  /** x0, y0, x1, y1 */
+  box: [MM, MM, MM, MM];
+}
+
+/** CardWarning is what would spoil on a card, and where. */
+export interface CardWarning {
+  /** Note says that it can be printed so all the same. */
+  note: boolean;
+  what: string;
+  box: [MM, MM, MM, MM];
+}
+
+/** LaidCard is a card as it is to be printed, cut and pierced. */
+export interface LaidCard {
+  w: MM;
+  h: MM;
+  bleed: MM;
+  safe: MM;
+  /** Pin is the upper left of the silhouette, PinW and PinH its sides, Outline its borders from there on. */
+  pin: CardPlace;
+  pinW: MM;
+  pinH: MM;
+  outline: string;
+  holes: CardHole[];
+  hang?: CardHang;
+  texts: CardSet[];
+  /** Warnings are what would spoil, the worst first. */
+  warnings: CardWarning[];
+  says: string;
+}
+
+/** Imposed is cards on one sheet: the upper left of each cut card, and the marks of the cuts, x1, y1, x2, y2 each. */
+export interface Imposed {
+  w: MM;
+  h: MM;
+  places: CardPlace[];
+  marks: [MM, MM, MM, MM][];
+  gutter: MM;
+  says: string;
+}
+
+/** CardSize is a kind with its sides as it lies. */
+export interface CardSize {
+  kind: CardKind;
+  name: string;
+  w: MM;
+  h: MM;
+}
+
+/** CardUsual is the usual measures of a card, mm. */
+export interface CardUsual {
+  hole: number;
+  bleed: number;
+  safe: number;
+  /** of a bank card */
+  corner: number;
+}
+
+/** CardLaid is a card laid out for a pin. */
+export interface CardLaid {
+  /** without its picture's data */
+  card: BackingCard;
+  laid: LaidCard;
+  sheet: Imposed;
+  kinds: CardSize[];
+  usual: CardUsual;
+}
+
+/** CardFileAsk asks for the card as a file. */
+export interface CardFileAsk {
+  of: string;
+  card: BackingCard;
+  /** else SVG */
+  pdf: boolean;
+  /** ISO 8601, where the person is */
+  today: string;
+}
+
+/** CardPictureAsk comes with the pixels of a picture (RGBA, straight alpha, 4*W*H bytes); the answer's bytes are the file that a card keeps. */
+export interface CardPictureAsk {
+  w: number;
+  h: number;
+}
+
+/** CardPicture is a picture for a card. */
+export interface CardPicture {
+  type: string;
+  w: number;
+  h: number;
+}
+
+/** ShopPictureAsk comes with the pixels of a pin (RGBA, straight alpha, 4*W*H bytes); the answer comes with a PNG. */
+export interface ShopPictureAsk {
+  w: number;
+  h: number;
+  /** of the pin and its version, for the file's name */
+  name: string;
+  /** Ground is what it lies on; absent for nothing. */
+  ground?: ShopGround;
+}
+
 /** ShapesAsk asks for the clean curves of a version that was handed over; the answer comes with an SVG file of them. */
 export interface ShapesAsk {
   of: string;
@@ -3864,6 +4253,14 @@ export interface Calls {
   claim: { ask: ClaimAsk; answer: ClaimWritten };
   font: { ask: FontAsk; answer: Font };
   hand: { ask: Struck; answer: Hand };
+  asked: { ask: AskedAsk; answer: Asked };
+  inquiry: { ask: InquiryAsk; answer: Inquiry };
+  changes: { ask: ChangesAsk; answer: Inquiry };
+  list: { ask: ListAsk; answer: PaperFile };
+  card: { ask: CardAsk; answer: CardLaid };
+  cardfile: { ask: CardFileAsk; answer: PaperFile };
+  cardpicture: { ask: CardPictureAsk; answer: CardPicture };
+  shoppicture: { ask: ShopPictureAsk; answer: PNGFile };
   shapes: { ask: ShapesAsk; answer: Shapes };
   savefile: { ask: SaveFileAsk; answer: SavedFile };
   openfile: { ask: OpenFileAsk; answer: OpenedFile };
@@ -3871,4 +4268,4 @@ export interface Calls {
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'hand', 'shapes', 'savefile', 'openfile', 'forward'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'hand', 'asked', 'inquiry', 'changes', 'list', 'card', 'cardfile', 'cardpicture', 'shoppicture', 'shapes', 'savefile', 'openfile', 'forward'];
