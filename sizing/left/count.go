@@ -2,6 +2,7 @@ package left
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/shopspring/decimal"
 )
@@ -45,6 +46,18 @@ func (p *Selling) count() counts {
 		}
 	}
 	return c
+}
+
+// going is the channels as they are gone to: where no piece has a share and no
+// second sells, nothing is paid once either.
+func (p *Selling) going() []Channel {
+	all := slices.Clone(p.Channels)
+	for i := range all {
+		if !all[i].Share.IsPositive() && i != p.SecondsBy {
+			all[i].Once = decimal.Zero
+		}
+	}
+	return all
 }
 
 // seconds is the channel of pieces with a flaw: cheaper, and without what is

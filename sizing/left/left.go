@@ -65,6 +65,7 @@ func Reckon(p Selling) (*LeftAfter, unit.Faults) {
 	if len(f) > 0 {
 		return nil, f
 	}
+	p.Channels = p.going()
 	c := p.count()
 	a := &LeftAfter{Rows: []ChannelRow{}, Total: ChannelRow{Name: "All", Count: p.Pieces, Lines: []Money{}}, Notes: p.postNotes(), Once: p.once()}
 	making := sharer{bill: p.Bill, pieces: p.Pieces, digits: p.MinorDigits}

@@ -259,6 +259,22 @@ func TestWhatAPieceLeavesBeforeTheBill(t *testing.T) {
 	assert.InDelta(t, a.Total.Left.InexactFloat64(), byRow.InexactFloat64(), 1e-3)
 }
 
+// A fair that nothing is taken to has no table to pay; one that sells the
+// seconds alone has.
+func TestAChannelThatIsNotGoneToCostsNothing(t *testing.T) {
+	p := plan()
+	p.Channels[0].Once, p.Channels[0].Share, p.SecondsBy = money("60"), money("0"), -1
+	without := reckon(t, p)
+	assert.Empty(t, without.Rows[0].Lines)
+	p.Channels[0].Once = money("0")
+	assert.Equal(t, reckon(t, p).Total.Left.String(), without.Total.Left.String())
+	p.SecondsBy = 0
+	free := reckon(t, p)
+	p.Channels[0].Once = money("60")
+	assert.Equal(t, "60", free.Total.Left.Sub(reckon(t, p).Total.Left).String())
+	assert.Equal(t, "60", reckon(t, p).Once.Sub(free.Once).String())
+}
+
 func TestBadPlansAreRefusedFieldByField(t *testing.T) {
 	p := plan()
 	p.Currency, p.Pieces, p.Bill = "eur", 0, money("-1")

@@ -47,7 +47,8 @@ type Channel struct {
 	// is for each sale.
 	FeePercent decimal.Decimal `json:"feePercent"`
 	FeeFixed   decimal.Decimal `json:"feeFixed"`
-	// Once is paid however little sells: a table, the way there, a card reader.
+	// Once is paid however little sells: a table, the way there, a card reader. A
+	// channel without a share that sells no seconds either is not gone to.
 	Once decimal.Decimal `json:"once"`
 	// Posted says that each sale goes by post; PostPaid is what the buyer pays
 	// for that.
