@@ -742,7 +742,7 @@ export interface Channel {
   /** FeePercent is of all that a buyer pays, posting and tax included; FeeFixed is for each sale. */
   feePercent: string;
   feeFixed: string;
-  /** Once is paid however little sells: a table, the way there, a card reader. */
+  /** Once is paid however little sells: a table, the way there, a card reader. A channel without a share that sells no seconds either is not gone to. */
   once: string;
   /** Posted says that each sale goes by post; PostPaid is what the buyer pays for that. */
   posted: boolean;

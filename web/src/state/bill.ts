@@ -54,7 +54,7 @@ export function foreign(p: Project): string[] {
 let items: { project: Project; answer: Promise<OrderItems | undefined> } | undefined;
 
 /** The order as the order's program wants it, asked once for a project. */
-function itemsOf(p: Project): Promise<OrderItems | undefined> {
+export function itemsOf(p: Project): Promise<OrderItems | undefined> {
   if (items?.project !== p) {
     const answer = atHand.value?.call('orderitems', { project: s.picked(p).project }, { lane: 'order items' }).then((g) => g.answer);
     items = { project: p, answer: answer ?? Promise.resolve(undefined) };

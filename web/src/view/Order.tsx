@@ -10,6 +10,9 @@ import { designOf, priceListOf, withDesign, withPriceList, withVersion } from '.
 import * as s from '../state/store';
 import { dayOf } from '../state/today';
 import { plural } from '../words/words';
+import { later } from './later';
+
+const Selling = later(() => import('./Selling'));
 
 const rate = (r: MakerRate) => (rates.value = [...rates.value.filter((o) => o.currency !== r.currency), r]);
 
@@ -58,6 +61,7 @@ export default function Order({ children }: { children?: ComponentChildren }) {
       }}
     >
       {children}
+      <Selling />
     </OrderPanel>
   );
 }
