@@ -70,7 +70,7 @@ type Schedule struct {
 	Ways []DeliveryWay `json:"ways"`
 	Way  int           `json:"way"`
 	// Unpriced says that what the ways cost is not known: nothing is said of it.
-	Unpriced bool `json:"unpriced,omitzero"`
+	Unpriced bool `json:"unpriced,omitempty"`
 	// Currency and MinorDigits are for what a delivery choice saves.
 	Currency    string `json:"currency"`
 	MinorDigits int    `json:"minorDigits"`

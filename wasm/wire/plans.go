@@ -4,6 +4,7 @@ package wire
 
 import (
 	"badgewright/sizing/card"
+	"badgewright/sizing/days"
 	"badgewright/sizing/parcel"
 )
 
@@ -18,4 +19,7 @@ type Plans struct {
 	// Parcels are what came, as counted, and Ledger what became of the pieces.
 	Parcels []parcel.Parcel   `json:"parcels,omitempty"`
 	Ledger  *parcel.StockBook `json:"ledger,omitempty"`
+	// Calendar is without today and without delivery choices: these go along
+	// with every question.
+	Calendar *days.Schedule `json:"calendar,omitempty"`
 }

@@ -1053,6 +1053,74 @@ export interface StockBook {
   leadDays: number;
 }
 
+/** DaySpan is a run of days, both ends among them. */
+export interface DaySpan {
+  from: Date;
+  to: Date;
+  name: string;
+}
+
+/** Workdays says on which days somebody works. */
+export interface Workdays {
+  /** Country is the code of a country whose public holidays are kept; empty for none. */
+  country: string;
+  /** Weekend lists the days of the week without work, 1 for Monday to 7. */
+  weekend: number[];
+  /** own days off, and closures */
+  off: DaySpan[];
+  /** days worked though they would be free */
+  worked: Date[];
+}
+
+/** Whose says whose days a step is counted in. */
+export type Whose = "here" | "maker" | "every";
+
+/** OrderStep is one step of an order; the next begins on the day after it ends. */
+export interface OrderStep {
+  key: string;
+  name: string;
+  days: number;
+  /** rounds, for proofs; 0 is once */
+  times: number;
+  by: Whose;
+}
+
+/** DeliveryWay is one delivery choice of a maker. Its days take the place of those of making and carriage; 0 leaves them. */
+export interface DeliveryWay {
+  name: string;
+  making: number;
+  carriage: number;
+  /** what the whole order costs with it */
+  total: string;
+}
+
+/** Schedule is an order's calendar as a person sets it. With a launch day the steps are counted back from it; they are counted forward in any case, from the start or from today, whichever is later. */
+export interface Schedule {
+  today: Date;
+  /** empty when open */
+  launch: Date;
+  /** empty for today */
+  start: Date;
+  here: Workdays;
+  maker: Workdays;
+  steps: OrderStep[];
+  /** Slack is the working days here that are kept free before the launch. */
+  slack: number;
+  /** Doing is the key of the step in hand, those before it being done, and Done how many of its days are over. Empty is the first step. */
+  doing: string;
+  done: number;
+  /** Ways are the delivery choices there are, and Way the one in use; below 0 for none. */
+  ways: DeliveryWay[];
+  way: number;
+  /** Unpriced says that what the ways cost is not known: nothing is said of it. */
+  unpriced?: boolean;
+  /** Currency and MinorDigits are for what a delivery choice saves. */
+  currency: string;
+  minorDigits: number;
+  /** LunarYear says that the maker closes round the lunar new year, so that a year without known day is spoken of. */
+  lunarYear: boolean;
+}
+
 /** Plans is not for the pin's program: what of it comes is passed over. */
 export interface Plans {
   selling?: SellingPlan;
@@ -1062,6 +1130,8 @@ export interface Plans {
   /** Parcels are what came, as counted, and Ledger what became of the pieces. */
   parcels?: Parcel[];
   ledger?: StockBook;
+  /** Calendar is without today and without delivery choices: these go along with every question. */
+  calendar?: Schedule;
 }
 
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
@@ -3230,31 +3300,11 @@ export interface HolidaysOf {
   holidays: Holiday[];
 }
 
-/** DaySpan is a run of days, both ends among them. */
-export interface DaySpan {
-  from: Date;
-  to: Date;
-  name: string;
-}
-
 /** Closures is when a maker is likely to be closed: a start for ranges that the person corrects. */
 export interface Closures {
   spans: DaySpan[];
   /** Unknown holds a sentence for each year whose new year's day the table does not have. */
   unknown: string[];
-}
-
-/** Whose says whose days a step is counted in. */
-export type Whose = "here" | "maker" | "every";
-
-/** OrderStep is one step of an order; the next begins on the day after it ends. */
-export interface OrderStep {
-  key: string;
-  name: string;
-  days: number;
-  /** rounds, for proofs; 0 is once */
-  times: number;
-  by: Whose;
 }
 
 /** OrderUsual is what an order's days and sales start from. */
@@ -3272,54 +3322,6 @@ export interface OrderUsual {
   selling: Selling;
   guess: Guess;
   presale: PresaleDays;
-}
-
-/** Workdays says on which days somebody works. */
-export interface Workdays {
-  /** Country is the code of a country whose public holidays are kept; empty for none. */
-  country: string;
-  /** Weekend lists the days of the week without work, 1 for Monday to 7. */
-  weekend: number[];
-  /** own days off, and closures */
-  off: DaySpan[];
-  /** days worked though they would be free */
-  worked: Date[];
-}
-
-/** DeliveryWay is one delivery choice of a maker. Its days take the place of those of making and carriage; 0 leaves them. */
-export interface DeliveryWay {
-  name: string;
-  making: number;
-  carriage: number;
-  /** what the whole order costs with it */
-  total: string;
-}
-
-/** Schedule is an order's calendar as a person sets it. With a launch day the steps are counted back from it; they are counted forward in any case, from the start or from today, whichever is later. */
-export interface Schedule {
-  today: Date;
-  /** empty when open */
-  launch: Date;
-  /** empty for today */
-  start: Date;
-  here: Workdays;
-  maker: Workdays;
-  steps: OrderStep[];
-  /** Slack is the working days here that are kept free before the launch. */
-  slack: number;
-  /** Doing is the key of the step in hand, those before it being done, and Done how many of its days are over. Empty is the first step. */
-  doing: string;
-  done: number;
-  /** Ways are the delivery choices there are, and Way the one in use; below 0 for none. */
-  ways: DeliveryWay[];
-  way: number;
-  /** Unpriced says that what the ways cost is not known: nothing is said of it. */
-  unpriced: boolean;
-  /** Currency and MinorDigits are for what a delivery choice saves. */
-  currency: string;
-  minorDigits: number;
-  /** LunarYear says that the maker closes round the lunar new year, so that a year without known day is spoken of. */
-  lunarYear: boolean;
 }
 
 /** DaysAsk asks for the calendar of an order. */
