@@ -12,11 +12,8 @@ import { dayOf } from '../state/today';
 import { plural } from '../words/words';
 import { later } from './later';
 
-<<<<<<< HEAD
 const Selling = later(() => import('./Selling'));
-=======
 const Calendar = later(() => import('./Calendar'));
->>>>>>> 5c2bc65 (page: the calendar of the order)
 
 const rate = (r: MakerRate) => (rates.value = [...rates.value.filter((o) => o.currency !== r.currency), r]);
 
@@ -64,9 +61,9 @@ export default function Order({ children }: { children?: ComponentChildren }) {
         onAdd: () => void l.add(), onCopy: (list) => void l.copy(list), onRemove: l.remove, onPutBack: l.putBack, onRate: rate,
       }}
     >
-      <Calendar />
       {children}
       <Selling />
+      <Calendar />
     </OrderPanel>
   );
 }
