@@ -26,6 +26,7 @@ type request struct {
 	Labels  string                     `json:"labels"`  // flats: write the label map, grey PNG, 255 is background
 	Reduced string                     `json:"reduced"` // flats: write the reduced drawing, PNG
 	PNG     string                     `json:"png"`     // picture, look, guide, marks: write it, PNG
+	Out     string                     `json:"out"`     // any call whose answer comes with a file: write it as it is
 	Set     json.RawMessage            `json:"set"`
 	Version json.RawMessage            `json:"version"`
 }
@@ -209,17 +210,20 @@ func remarshal(from, into any) error {
 	return json.Unmarshal(text, into)
 }
 
-// job reads the file that a header or colourlist line names, and says its size.
+// job reads the file that a header, font or colourlist line names, and says its size.
 func (d *desk) job(r *request) (calls.Job, error) {
 	if r.Call == "colourlist" {
 		return listJob(r)
 	}
-	if r.Call != "header" || r.File == "" {
+	if r.Call != "header" && r.Call != "font" || r.File == "" {
 		return calls.Job{}, nil
 	}
 	file, err := os.ReadFile(r.File)
 	if err != nil {
 		return calls.Job{}, &reduce.Refusal{What: "This file cannot be read: " + err.Error() + ".", Do: "Check the path."}
+	}
+	if r.Call == "font" {
+		return calls.Job{Bytes: file}, nil
 	}
 	if r.Ask == nil {
 		r.Ask = map[string]json.RawMessage{}

@@ -15,6 +15,9 @@ import (
 
 // write saves the pictures that a line asks for.
 func (d *desk) write(r *request, reply calls.Reply) error {
+	if r.Out != "" {
+		return keep(r.Out, reply.Bytes)
+	}
 	switch a := reply.Answer.(type) {
 	case wire.Flats:
 		if r.Labels != "" {

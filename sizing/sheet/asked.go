@@ -73,6 +73,7 @@ type Asked struct {
 // AskedColour is one colour of a version.
 type AskedColour struct {
 	No     int           `json:"no"` // from 1, metal last
+	Flat   reduce.FlatID `json:"flat"`
 	Name   string        `json:"name"`
 	Role   reduce.Role   `json:"role"`
 	RGB    colour.RGB8   `json:"rgb"`
@@ -148,7 +149,7 @@ func Ask(s Source) Asked {
 }
 
 func askedColour(no int, f reduce.Flat, v *sizing.Version) AskedColour {
-	c := AskedColour{No: no, Name: f.Name, Role: f.Role, RGB: f.RGB, Finish: v.FinishOf(f), Share: f.Share}
+	c := AskedColour{No: no, Flat: f.ID, Name: f.Name, Role: f.Role, RGB: f.RGB, Finish: v.FinishOf(f), Share: f.Share}
 	for _, own := range v.Colours {
 		if own.Flat == f.ID && f.Role != reduce.Metal {
 			c.Code, c.Named = own.Code, own.Named

@@ -21,19 +21,24 @@ func askedFor(s *Session, job Job, ask wire.AskedAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	sh, err := h.traced(job.Progress)
+	asked, err := h.asked(job.Progress)
+	return Reply{Answer: asked}, err
+}
+
+func (h *handed) asked(p reduce.Progress) (sheet.Asked, error) {
+	sh, err := h.traced(p)
 	if err != nil {
-		return Reply{}, err
+		return sheet.Asked{}, err
 	}
 	places := []sheet.AskedPlace{}
 	for _, p := range h.Check.Places {
 		places = append(places, sheet.AskedPlace{No: p.No, InMM: p.FromMiddle, InInches: p.FromMiddleInches})
 	}
-	return Reply{Answer: sheet.Ask(sheet.Source{
+	return sheet.Ask(sheet.Source{
 		Badge: h.badge, Design: &h.Design, Version: &h.Version, Plating: platingOf(h.Version.Plating).Name,
 		Back: &h.Check.Back, Posts: places, Stamp: h.Check.Stamp, Spots: h.Check.Findings,
 		CutOuts: max(0, len(sh.CutOuts.Areas)-eyesOf(&h.Design)),
-	})}, nil
+	}), nil
 }
 
 // eyesOf is how many of the holes of a design are for rings: they are told as

@@ -31,6 +31,7 @@ func init() {
 		"ledger":         answering(stockLeft),
 		"claim":          answering(claimWritten),
 		"font":           answering(font),
+		"specsheet":      answering(specSheet),
 		"hand":           answering(hand),
 		"asked":          answering(askedFor),
 		"inquiry":        answering(inquiry),

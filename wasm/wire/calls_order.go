@@ -37,6 +37,7 @@ var OrderCalls = []Call{
 	{"ledger", LedgerAsk{}, Ledger{}},
 	{"claim", ClaimAsk{}, ClaimWritten{}},
 	{"font", FontAsk{}, Font{}},
+	{"specsheet", SpecSheetAsk{}, PaperFile{}},
 	{"hand", Struck{}, Hand{}},
 	{"asked", AskedAsk{}, sheet.Asked{}},
 	{"inquiry", InquiryAsk{}, sheet.Inquiry{}},

@@ -3826,6 +3826,29 @@ export interface Font {
   places: number[];
 }
 
+/** SpecSheetAsk asks for the spec sheet of a version as PDF; the fonts of the papers must be there. */
+export interface SpecSheetAsk {
+  of: string;
+  format: Format;
+  units: Units;
+  /** ISO 8601, where the person is */
+  today: string;
+  /** Note is the person's own sentence to the maker. */
+  note: string;
+}
+
+/** PaperFile names the file that comes with it. */
+export interface PaperFile {
+  fileName: string;
+  type: string;
+  /** what it is, in a sentence */
+  words: string;
+  /** Rows is how many a list has below its head. */
+  rows: number;
+  /** Notes is what the person must be told of it, a sentence each. */
+  notes: string[];
+}
+
 /** Hand says that the second program has a version at hand. */
 export interface Hand {
   key: string;
@@ -3841,6 +3864,7 @@ export interface AskedAsk {
 export interface AskedColour {
   /** from 1, metal last */
   no: number;
+  flat: FlatID;
   name: string;
   role: Role;
   rgb: RGB8;
@@ -3956,18 +3980,6 @@ export interface ListAsk {
   maker?: string;
   /** Selling is the plan of what is left. */
   selling?: Selling;
-}
-
-/** PaperFile names the file that comes with it. */
-export interface PaperFile {
-  fileName: string;
-  type: string;
-  /** what it is, in a sentence */
-  words: string;
-  /** Rows is how many a list has below its head. */
-  rows: number;
-  /** Notes is what the person must be told of it, a sentence each. */
-  notes: string[];
 }
 
 /** CardAsk asks how a card comes out; without one, how the tool would begin it. */
@@ -4254,6 +4266,7 @@ export interface Calls {
   ledger: { ask: LedgerAsk; answer: Ledger };
   claim: { ask: ClaimAsk; answer: ClaimWritten };
   font: { ask: FontAsk; answer: Font };
+  specsheet: { ask: SpecSheetAsk; answer: PaperFile };
   hand: { ask: Struck; answer: Hand };
   asked: { ask: AskedAsk; answer: Asked };
   inquiry: { ask: InquiryAsk; answer: Inquiry };
@@ -4270,4 +4283,4 @@ export interface Calls {
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'hand', 'asked', 'inquiry', 'changes', 'list', 'card', 'cardfile', 'cardpicture', 'shoppicture', 'shapes', 'savefile', 'openfile', 'forward'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'specsheet', 'hand', 'asked', 'inquiry', 'changes', 'list', 'card', 'cardfile', 'cardpicture', 'shoppicture', 'shapes', 'savefile', 'openfile', 'forward'];
