@@ -4,11 +4,14 @@ import { render } from 'preact';
 import type { ComponentChildren } from 'preact';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import '../src/style/index.css';
+import '../src/style/parcel.css';
 import { BeforeSheet } from '../src/panels/BeforeSheet';
 import { BackPanel } from '../src/panels/BackPanel';
 import { ColoursPanel } from '../src/panels/ColoursPanel';
 import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
+import { ParcelCount } from '../src/panels/ParcelCount';
+import { ParcelLedger } from '../src/panels/ParcelLedger';
 import { PartsFields } from '../src/panels/PartsFields';
 import { RepairAll } from '../src/panels/RepairAll';
 import { OrderPanel, type OrderProps } from '../src/panels/OrderPanel';
@@ -30,6 +33,7 @@ import { MAKER } from './canned/codes';
 import { CAPITAL_DRAFT, CAPITALS, DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
 import { COMPARISON, FAULTS, OPEN_QUOTE, OTHER, READ } from './canned/order';
 import { cannedShot, cannedThumb } from './canned/picture';
+import { COUNT, STOCK } from './canned/parcel';
 import { PARTS } from './canned/parts';
 import { sightProps } from './canned/sight';
 import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
@@ -57,6 +61,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
   back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} markFault="" onMarkFile={idle} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
   sight: () => <SightPanel {...sightProps()} />,
   order: () => order({ quote: OPEN_QUOTE, list: { ...ORDER.list, faults: FAULTS, arrived: { text: '', fileName: '', read: READ } } }),
+  parcel: () => <><ParcelCount {...COUNT} /><ParcelCount {...COUNT} naming /><ParcelLedger {...STOCK} /></>,
   cards: () => <>{CARDS.map((card, i) => <div key={i} class="popover" style={{ position: 'static', width: '300px', maxHeight: 'none' }}>{card()}</div>)}</>,
   sheet: wholePage,
   line: () => {

@@ -1,5 +1,6 @@
 // Counting by thumb: one version in hand, three big targets, and the fault of a
-// flawed piece named in their place, so that the hand stays where it is.
+// flawed piece named in their place. What changes its height stands below all
+// that is tapped, so that nothing moves under the thumb.
 import { useRef } from 'preact/hooks';
 import type { Flaw, FlawKind, FlawedPiece, Parcel, TallyRow } from '../engine/wire.gen';
 import type { Tapped } from '../state/parcel';
@@ -30,6 +31,7 @@ export function ParcelCount(p: CountProps) {
   const box = useRef<HTMLDivElement>(null);
   const flawed = row?.flawed ?? [];
   const seconds = flawed.filter((f) => f.grade === 'second').length;
+  const counts = { first: row?.firsts ?? 0, second: seconds, reject: flawed.length - seconds };
   if (!row) return null;
   // A target that gives way to another must not take the keyboard with it.
   const back = (act: () => void) => () => {
@@ -46,20 +48,20 @@ export function ParcelCount(p: CountProps) {
           </select>
         </label>
       ) : null}
-      <p class="count-now" role="status">{progressSays(row.ordered, row.firsts, seconds, flawed.length - seconds)}</p>
-      <p class="count-says">{p.says}</p>
       {p.naming ? <Naming flaws={p.flaws} onFlaw={(k) => back(() => p.onFlaw(k))()} /> : (
         <div class="targets">
           {TARGETS.map((g) => (
             <button key={g} type="button" class={`target ${g}`} onClick={back(() => p.onTap(g))}>
               <Mark grade={g} />
-              {GRADE_WORDS[g]}
-              <kbd>{KEYS[g]}</kbd>
+              <span>{GRADE_WORDS[g]} <b>{counts[g]}</b><kbd>{KEYS[g]}</kbd></span>
             </button>
           ))}
         </div>
       )}
-      <Last {...p} onUndo={back(p.onUndo)} />
+      <Acts {...p} onUndo={back(p.onUndo)} />
+      <p class="count-now" role="status">{progressSays(row.ordered, counts.first, counts.second, counts.reject)}</p>
+      <p>{p.says}</p>
+      <Last {...p} />
     </div>
   );
 }
@@ -83,15 +85,18 @@ function Naming({ flaws, onFlaw }: { flaws: readonly Flaw[]; onFlaw: (k: FlawKin
   );
 }
 
-function Last(p: CountProps) {
-  const flaw = p.flaws.find((f) => f.kind === p.last?.flaw);
+/** What else the thumb does; it stands still too. */
+function Acts(p: CountProps) {
   const n = p.last?.photos?.length ?? 0;
   return (
-    <div class="count-last">
-      <button type="button" class="plain" disabled={!p.canUndo} onClick={p.onUndo}>Take back the last<kbd>⌫</kbd></button>
+    <div class="count-acts">
+      <button type="button" class="plain" disabled={!p.canUndo} onClick={p.onUndo}>Take back<kbd>⌫</kbd></button>
+      <button type="button" class="plain" aria-pressed={p.parcel.complete === true} onClick={() => p.onComplete(!p.parcel.complete)}>
+        {p.parcel.complete ? '✓ All is counted' : 'That was all'}
+      </button>
       {p.last ? (
         <label class="plain photo-door">
-          Photograph it{n > 0 ? ` (${n})` : ''}
+          Photograph the flawed one{n > 0 ? ` (${n})` : ''}
           <input class="unseen" type="file" accept="image/*" capture="environment" onChange={(e) => {
             const file = e.currentTarget.files?.[0];
             e.currentTarget.value = '';
@@ -99,13 +104,19 @@ function Last(p: CountProps) {
           }} />
         </label>
       ) : null}
-      <button type="button" class="plain" aria-pressed={p.parcel.complete === true} onClick={() => p.onComplete(!p.parcel.complete)}>
-        {p.parcel.complete ? '✓ All is counted' : 'That was all of it'}
-      </button>
-      {p.last ? <p class="hint">{lastSays(GRADE_WORDS[p.last.grade === 'reject' ? 'reject' : 'second'], flaw?.name ?? '')}</p> : null}
+    </div>
+  );
+}
+
+/** The flawed piece that a photograph is of, and what to heed of it. */
+function Last(p: CountProps) {
+  const flaw = p.flaws.find((f) => f.kind === p.last?.flaw);
+  return (
+    <>
+      {p.last ? <p class="hint">{lastSays(p.last.grade, flaw?.name ?? '')}</p> : null}
       {p.photoFault ? <p class="complaint" role="alert">{p.photoFault}</p> : null}
       {flaw?.caution ? <p class="warn">{flaw.caution}</p> : null}
-    </div>
+    </>
   );
 }
 

@@ -1,7 +1,8 @@
 // What became of the pieces: the answer first, then the book, then the makers.
 import { useState } from 'preact/hooks';
 import type { Grade, Ledger, MakerRecord, MoveKind, StockBook, StockLine, StockMove, StockName, StockRow } from '../engine/wire.gen';
-import { Why } from '../widgets/basic';
+import { typed } from '../state/typed';
+import { Field, Why } from '../widgets/basic';
 import { CountField } from '../widgets/TextField';
 import { MOVES, MOVE_WORDS, moveSays } from '../words/parcel';
 import { Day } from './ParcelTerms';
@@ -73,15 +74,23 @@ function Line({ name, line }: { name: string; line: StockLine }) {
 function Enter(p: LedgerProps) {
   const [kind, setKind] = useState<MoveKind>('sold');
   const [grade, setGrade] = useState<Grade>('first');
-  const [count, setCount] = useState(1);
+  const [text, setText] = useState('1');
+  const [fault, setFault] = useState('');
   const [of, setOf] = useState(0);
   const [day, setDay] = useState(p.today);
   const name = p.names[Math.min(of, p.names.length - 1)];
   if (!name) return null;
-  const move = { kind, grade, count, day, design: name.design, version: name.version };
+  const move = { kind, grade, day, design: name.design, version: name.version };
+  // The number is read when it is entered, so that what stands there is what counts.
+  const enter = async () => {
+    const got = await typed({ text, as: 'count', least: 1, most: 20000 }, (t) => void p.onEnter({ ...move, count: t.number }));
+    setFault(typeof got === 'string' ? got : '');
+    if (typeof got !== 'string') got();
+  };
+  const complaint = fault || p.refused;
   return (
-    <form class="enter-move" onSubmit={(e) => { e.preventDefault(); void p.onEnter(move); }}>
-      <CountField label="Pieces" value={count} least={1} most={20000} onCount={setCount} />
+    <form class="enter-move" onSubmit={(e) => { e.preventDefault(); void enter(); }}>
+      <Field label="Pieces"><input type="text" inputMode="numeric" value={text} aria-invalid={fault ? true : undefined} onInput={(e) => setText(e.currentTarget.value)} /></Field>
       <label class="field"><span class="field-label">Grade</span>
         <select value={grade} onChange={(e) => setGrade(e.currentTarget.value === 'second' ? 'second' : 'first')}><option value="first">firsts</option><option value="second">seconds</option></select>
       </label>
@@ -95,7 +104,7 @@ function Enter(p: LedgerProps) {
       </label>
       <Day label="On" value={day} onSet={setDay} />
       <button type="submit" class="plain">Enter it</button>
-      {p.refused ? <p class="complaint" role="alert">{p.refused}</p> : null}
+      {complaint ? <p class="complaint" role="alert">{complaint}</p> : null}
     </form>
   );
 }

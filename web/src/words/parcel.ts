@@ -34,9 +34,12 @@ export function moveSays(m: StockMove, name: string): string {
   return `${m.day}: ${plural(m.count, m.grade)} of ${name}, ${MOVE_WORDS[m.kind]}`;
 }
 
-export const lastSays = (grade: string, flaw: string) => `Last piece: ${grade}${flaw ? `, ${flaw}` : ''}`;
+export const lastSays = (grade: string, flaw: string) => `Flawed last: ${grade}${flaw ? `, ${flaw}` : ''}`;
 
 /** A chance out of a hundred parcels. */
-export const inHundred = (chance: number) => (chance >= 0.0995 || chance === 0 ? String(Math.round(100 * chance)) : (100 * chance).toFixed(1));
+export function inHundred(chance: number): string {
+  if (chance > 0 && chance < 0.0005) return 'under 0.1';
+  return chance >= 0.0995 || chance === 0 ? String(Math.round(100 * chance)) : (100 * chance).toFixed(1);
+}
 
 export const title = (p: Parcel, i: number) => capital(p.arrived ? `${p.maker || 'parcel'}, ${p.arrived}` : p.maker || `parcel ${i + 1}`);
