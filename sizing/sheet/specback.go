@@ -26,6 +26,15 @@ func (d *drafting) back(stand Stand) {
 	}
 }
 
+// over is how far a clutch stands out above the pin.
+func (s *Spec) over() unit.MM {
+	most := unit.MM(0)
+	for _, p := range s.Back.Posts {
+		most = max(most, s.Back.Clutch/2-p.Y)
+	}
+	return most
+}
+
 // number is what a post is called by.
 func (s *Spec) number(i int) int {
 	if i < len(s.Asked.Posts) {
@@ -47,9 +56,9 @@ func (d *drafting) post(stand Stand, p sizing.Post, no int) {
 	reach := min(r, 1)
 	d.Line(x-reach, y, x+reach, y, thinLine)
 	d.Line(x, y-reach, x, y+reach, thinLine)
-	t := Type{Size: 6.5, Weight: Strong, Colour: black}
+	t := Type{Size: 6, Weight: Strong, Colour: black}
 	if r > 2.2 {
-		d.Text(x+0.7, y-0.7, t, strconv.Itoa(no))
+		d.Text(x+0.5, y-0.6, t, strconv.Itoa(no))
 	} else {
 		d.Text(x+d.s.Back.Clutch*k/2+0.5, y+t.Cap()/2, t, strconv.Itoa(no))
 	}
@@ -97,24 +106,11 @@ func (d *drafting) stamp(stand Stand) {
 // ownMark draws the artist's mark, the middle of its upper side at x, y.
 func (d *drafting) ownMark(x, y, high unit.MM) {
 	m := d.s.Mark
-	cells, err := m.Cells()
-	if err != nil {
-		return // it was refused where it was chosen
-	}
 	side := high / unit.MM(m.H)
 	left := x - side*unit.MM(m.W)/2
-	for row := range m.H {
-		for from := 0; from < m.W; {
-			to := from
-			for to < m.W && cells[row*m.W+to] {
-				to++
-			}
-			if to > from {
-				d.Rect(left+side*unit.MM(from), y+side*unit.MM(row), side*unit.MM(to-from), side, &grey, nil)
-			}
-			from = max(to, from+1)
-		}
-	}
+	rowsOf(m, func(cx, cy, w, h float64) {
+		d.Rect(left+side*unit.MM(cx), y+side*unit.MM(cy), side*unit.MM(w), side*unit.MM(h), &grey, nil)
+	})
 }
 
 // postLines are the places of what holds the pin as seen from behind, a line each.

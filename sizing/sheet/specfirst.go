@@ -56,7 +56,7 @@ func (d *drafting) trueHigh() unit.MM {
 	if d.apart {
 		return 72
 	}
-	high := d.s.Shapes.Height + dimRoom + 10
+	high := d.s.Shapes.Height + dimRoom + 10 + d.s.over()
 	if d.postsBeside() {
 		high = max(high, d.postsHigh()+9)
 	}
@@ -88,12 +88,13 @@ func (d *drafting) trueBand(high unit.MM) {
 	} else {
 		x += dimRoom
 		d.head(x, d.y, max(sh.Width+gutter, 30), "Front", "1:1, true size")
-		front := Stand{X: x, Y: d.y + 3, Scale: 1}
+		top := d.y + 3 + d.s.over()
+		front := Stand{X: x, Y: top, Scale: 1}
 		d.front(front)
 		d.dimensions(front)
 		x += max(sh.Width, 24) + 2*gutter
 		d.head(x, d.y, 44, "Back", "seen from behind, 1:1")
-		d.back(Stand{X: x, Y: d.y + 3, Scale: 1, Mirrored: true})
+		d.back(Stand{X: x, Y: top, Scale: 1, Mirrored: true})
 		if d.postsBeside() {
 			d.posts(d.postsLeft(), d.y)
 		}
@@ -167,14 +168,6 @@ func (d *drafting) arrows(x0, y0, x1, y1 unit.MM) {
 	}
 	d.Polygon([][2]unit.MM{{x0, y0}, {x0 - half, y0 + long}, {x0 + half, y0 + long}}, &black, nil)
 	d.Polygon([][2]unit.MM{{x1, y1}, {x1 - half, y1 - long}, {x1 + half, y1 - long}}, &black, nil)
-}
-
-// upright sets a line that reads from below, its middle at a height.
-func (d *drafting) upright(x, y unit.MM, t Type, s string) {
-	d.pdf.TransformBegin()
-	d.pdf.TransformRotate(90, float64(x), float64(y))
-	d.Centred(x, y, t, s)
-	d.pdf.TransformEnd()
 }
 
 // largestScale is the most that a view is enlarged.
@@ -256,7 +249,7 @@ func (d *drafting) chain(stand Stand) {
 func (d *drafting) link(stand Stand, b *sizing.Badge, l sizing.Loop) {
 	x, y := stand.At(d.s.Shapes, b.Scale.MM(l.X-b.Outline[0]), b.Scale.MM(l.Y-b.Outline[1]))
 	k := unit.MM(stand.Scale)
-	turn := -l.Angle * 180 / math.Pi
+	turn := -degreesOf(l.Angle)
 	if stand.Mirrored {
 		turn = -turn
 	}

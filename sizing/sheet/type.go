@@ -61,6 +61,14 @@ func (d *Document) Centred(x, y unit.MM, t Type, s string) {
 	d.Text(x-d.Width(t, s)/2, y, t, s)
 }
 
+// upright sets one line that reads from below, its middle at a height.
+func (d *Document) upright(x, y unit.MM, t Type, s string) {
+	d.pdf.TransformBegin()
+	d.pdf.TransformRotate(90, float64(x), float64(y))
+	d.Centred(x, y, t, s)
+	d.pdf.TransformEnd()
+}
+
 // Width is the width of one line.
 func (d *Document) Width(t Type, s string) unit.MM { return d.widthOf(t, Clean(s)) }
 

@@ -36,6 +36,32 @@ func specSheet(s *Session, job Job, ask wire.SpecSheetAsk) (Reply, error) {
 	}, Bytes: p.File}, nil
 }
 
+// layers gives a version as layers at true size.
+func layers(s *Session, job Job, ask wire.LayersAsk) (Reply, error) {
+	h, err := s.handedAs(ask.Of)
+	if err != nil {
+		return Reply{}, err
+	}
+	spec, err := h.spec(job.Progress)
+	if err != nil {
+		return Reply{}, err
+	}
+	spec.Date = ask.Today
+	l := sheet.Layers{Spec: spec}
+	words := fmt.Sprintf("The curves at true size, %s, a layer each for outline, lines, colours, cut-outs, posts and measures.", sizeWords(spec.Asked.W, spec.Asked.H))
+	if !ask.PDF {
+		return Reply{Answer: wire.PaperFile{FileName: h.fileName("layers", "svg"), Type: "image/svg+xml", Words: words, Notes: []string{}}, Bytes: l.SVG()}, nil
+	}
+	fonts, err := s.fonts()
+	if err != nil {
+		return Reply{}, err
+	}
+	p, err := l.PDF(fonts)
+	return Reply{Answer: wire.PaperFile{
+		FileName: h.fileName("layers", "pdf"), Type: "application/pdf", Words: words, Notes: append([]string{}, p.Notes...),
+	}, Bytes: p.File}, err
+}
+
 // fileName is what a paper of a version is called.
 func (h *handed) fileName(what, ending string) string {
 	name := fileNamed(&h.Design)

@@ -32,6 +32,7 @@ func init() {
 		"claim":          answering(claimWritten),
 		"font":           answering(font),
 		"specsheet":      answering(specSheet),
+		"layers":         answering(layers),
 		"hand":           answering(hand),
 		"asked":          answering(askedFor),
 		"inquiry":        answering(inquiry),

@@ -38,6 +38,7 @@ var OrderCalls = []Call{
 	{"claim", ClaimAsk{}, ClaimWritten{}},
 	{"font", FontAsk{}, Font{}},
 	{"specsheet", SpecSheetAsk{}, PaperFile{}},
+	{"layers", LayersAsk{}, PaperFile{}},
 	{"hand", Struck{}, Hand{}},
 	{"asked", AskedAsk{}, sheet.Asked{}},
 	{"inquiry", InquiryAsk{}, sheet.Inquiry{}},

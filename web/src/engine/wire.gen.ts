@@ -3849,6 +3849,14 @@ export interface PaperFile {
   notes: string[];
 }
 
+/** LayersAsk asks for a version as layers at true size, as SVG or as PDF. */
+export interface LayersAsk {
+  of: string;
+  pdf: boolean;
+  /** ISO 8601, where the person is */
+  today: string;
+}
+
 /** Hand says that the second program has a version at hand. */
 export interface Hand {
   key: string;
@@ -4267,6 +4275,7 @@ export interface Calls {
   claim: { ask: ClaimAsk; answer: ClaimWritten };
   font: { ask: FontAsk; answer: Font };
   specsheet: { ask: SpecSheetAsk; answer: PaperFile };
+  layers: { ask: LayersAsk; answer: PaperFile };
   hand: { ask: Struck; answer: Hand };
   asked: { ask: AskedAsk; answer: Asked };
   inquiry: { ask: InquiryAsk; answer: Inquiry };
@@ -4283,4 +4292,4 @@ export interface Calls {
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'specsheet', 'hand', 'asked', 'inquiry', 'changes', 'list', 'card', 'cardfile', 'cardpicture', 'shoppicture', 'shapes', 'savefile', 'openfile', 'forward'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'specsheet', 'layers', 'hand', 'asked', 'inquiry', 'changes', 'list', 'card', 'cardfile', 'cardpicture', 'shoppicture', 'shapes', 'savefile', 'openfile', 'forward'];
