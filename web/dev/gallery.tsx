@@ -4,9 +4,11 @@ import { render } from 'preact';
 import type { ComponentChildren } from 'preact';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import '../src/style/index.css';
+import '../src/style/calendar.css';
 import '../src/style/parcel.css';
 import { BeforeSheet } from '../src/panels/BeforeSheet';
 import { BackPanel } from '../src/panels/BackPanel';
+import { CalendarPanel } from '../src/panels/CalendarPanel';
 import { ColoursPanel } from '../src/panels/ColoursPanel';
 import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
@@ -31,6 +33,7 @@ import { MakerList } from '../src/widgets/MakerList';
 import { BUYS, CHECK, CHOICES, FLATS, HELLO, NEXT, OPENED } from './canned/answers';
 import { MAKER } from './canned/codes';
 import { CAPITAL_DRAFT, CAPITALS, DRAFT, FILLS, GAP, HAND_LINES, UNDER } from './canned/hands';
+import { CALENDAR, SCHEDULE } from './canned/calendar';
 import { COMPARISON, FAULTS, OPEN_QUOTE, OTHER, READ } from './canned/order';
 import { cannedShot, cannedThumb } from './canned/picture';
 import { COUNT, STOCK } from './canned/parcel';
@@ -62,6 +65,10 @@ const PANELS: Record<string, () => ComponentChildren> = {
   sight: () => <SightPanel {...sightProps()} />,
   order: () => order({ quote: OPEN_QUOTE, list: { ...ORDER.list, faults: FAULTS, arrived: { text: '', fileName: '', read: READ } } }),
   parcel: () => <><ParcelCount {...COUNT} /><ParcelCount {...COUNT} naming /><ParcelLedger {...STOCK} /></>,
+  calendar: () => (
+    <CalendarPanel set={SCHEDULE} filled={SCHEDULE} calendar={CALENDAR} usual={undefined} today="2027-03-01" width={400} faults={[{ field: 'slack', what: 'The slack is -2; it cannot be below 0.' }]} unpriced="" problem="" late={false}
+      onSet={idle} onWay={idle} onSave={idle} />
+  ),
   cards: () => <>{CARDS.map((card, i) => <div key={i} class="popover" style={{ position: 'static', width: '300px', maxHeight: 'none' }}>{card()}</div>)}</>,
   sheet: wholePage,
   line: () => {

@@ -1,6 +1,7 @@
 // The calendar: its answer in a sentence, the days drawn, and what they hang on.
 import type { OrderUsual, Schedule } from '../engine/wire.gen';
 import type { Shown } from '../state/calendar';
+import { Room } from '../widgets/Room';
 import { DateField } from '../widgets/DateField';
 import { CountField } from '../widgets/TextField';
 import { calendarSays, coverage, faultOf, missed } from '../words/calendar';
@@ -30,16 +31,10 @@ export function CalendarPanel(p: CalendarProps) {
   const { set, calendar: c } = p;
   const says = calendarSays(c, p.faults.length, p.problem);
   return (
-    <details class="order-room" open id="calendar">
-      <summary>
-        <h3>Calendar</h3>
-        <span class={missed(c, p.filled) || p.faults.length > 0 ? 'says alarm' : 'says'} role="status">{says}</span>
-      </summary>
-      <div class="cal-body">
-        {c && p.width > 0 ? <Drawn {...p} calendar={c} launch={p.filled?.launch ?? ''} /> : null}
-        {set ? <Fields {...p} set={set} /> : null}
-      </div>
-    </details>
+    <Room id="calendar" title="Calendar" says={says} alarm={missed(c, p.filled) || p.faults.length > 0} late={p.late && p.faults.length === 0 && c !== undefined}>
+      {c && p.width > 0 ? <Drawn {...p} calendar={c} launch={p.filled?.launch ?? ''} /> : null}
+      {set ? <Fields {...p} set={set} /> : null}
+    </Room>
   );
 }
 

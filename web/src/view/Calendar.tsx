@@ -4,6 +4,7 @@ import { CalendarPanel } from '../panels/CalendarPanel';
 import { withTerms } from '../state/bill';
 import * as c from '../state/calendar';
 import * as s from '../state/store';
+import '../style/selling.css';
 import '../style/calendar.css';
 import { useRoom } from './useRoom';
 

@@ -15,6 +15,7 @@ before(async () => {
   await ready(d);
   await day(2027, 3, 1);
   await section(d, 'order');
+  await section(d, 'calendar');
   await d.waitFor(() => document.querySelector('#calendar')?.scrollIntoView() ?? document.querySelector('#calendar'));
 });
 after(async () => {
@@ -94,6 +95,8 @@ it('a fault stands at its field with what was typed, and the days before it stay
 
 it('a closure that the days run into and that is not put in is named and put in', async () => {
   await put('launch day', '2027-11-15');
+  await d.waitForText('launch, Mon 15 Nov', '#calendar .cal-ruler');
+  await settled();
   await d.click('#calendar .day-row button', 'Take out week from 1 October');
   await d.waitForText('Not in the list, and within these days: week from 1 October, Fri 1 Oct to Thu 7 Oct 2027', '#calendar .missing-closures');
   await d.click('#calendar .missing-closures button', 'Put them in');
