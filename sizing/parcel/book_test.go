@@ -39,6 +39,7 @@ func TestABookSaysWhatIsLeft(t *testing.T) {
 	assert.Equal(t, []days.Date{"2027-06-29", "2027-05-15"}, []days.Date{r.Reorder.Out, r.Reorder.By})
 	assert.Less(t, r.Reorder.Early, r.Reorder.By)
 	assert.Greater(t, r.Reorder.Late, r.Reorder.By)
+	assert.Regexp(t, `^At the fast end of the pace order by \w+ \d+ \w+ 2027, at the slow end by .* 2027\.$`, r.Reorder.Ends)
 	assert.Equal(t, "39 firsts left; at 3 a week, order again by Sat 15 May 2027.", got.Says)
 	assert.True(t, r.Reorder.Die)
 	assert.Equal(t, 2, r.Reorder.DieAge, "25 January to 30 March is two whole months")
@@ -86,6 +87,13 @@ func TestWithoutSalesThereIsNoPace(t *testing.T) {
 	assert.Nil(t, got.Rows[0].Reorder, "sales before the weeks looked at are no pace")
 	got = kept(t, "2027-04-20", Lead{}, move("2027-04-05", Sold, First, 1))
 	assert.Contains(t, got.Says, "more than three years", "53 at one in seven weeks")
+}
+
+func TestTheFirstDaysAreNoPace(t *testing.T) {
+	sold := move("2027-03-04", Sold, First, 12)
+	got := kept(t, "2027-03-15", Lead{Days: 45}, sold)
+	assert.Equal(t, "42 firsts left; it is too early for a pace, which is reckoned from 14 days on.", got.Says)
+	assert.NotNil(t, kept(t, "2027-03-16", Lead{Days: 45}, sold).Rows[0].Reorder)
 }
 
 func TestOrderNowWhenTheDayIsPast(t *testing.T) {

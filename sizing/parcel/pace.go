@@ -23,6 +23,10 @@ type Pace struct {
 // paceSure is how sure the interval of a pace is.
 const paceSure Sure = 90
 
+// leastPace is the days of sales below which nothing is reckoned from a pace:
+// the first day of a launch is no week (this tool's choice).
+const leastPace = 14
+
 // Reorder is when to order a version again.
 type Reorder struct {
 	// Out is the day the last first goes at the pace, By the last day to order so
@@ -32,6 +36,7 @@ type Reorder struct {
 	By    days.Date `json:"by"`
 	Early days.Date `json:"early"`
 	Late  days.Date `json:"late,omitempty"` // empty when out of sight
+	Ends  string    `json:"ends"`           // Early and Late in words
 	Now   bool      `json:"now"`            // By is past
 	// Die says that the order can use the die that was cut; DieAge is its age in
 	// whole months.
@@ -54,7 +59,7 @@ const inSight = 3 * 365
 func (s *stocked) row(b *StockBook, lead Lead, now days.Day, out *Stock) StockRow {
 	r := StockRow{Design: s.name.Design, Version: s.name.Version, Name: s.name.Name, Firsts: s.firsts.line, Seconds: s.seconds.line}
 	r.Pace = s.firsts.pace(b.Weeks, now)
-	if r.Pace != nil && r.Pace.Sold > 0 {
+	if r.Pace != nil && r.Pace.Sold > 0 && r.Pace.Days >= leastPace {
 		r.Reorder = s.reorder(r.Firsts.Left, *r.Pace, lead, now, out)
 	}
 	r.Says = r.words()
@@ -99,11 +104,15 @@ func (s *stocked) reorder(stock int, p Pace, lead Lead, now days.Day, out *Stock
 	by := lead.before(gone, now, out)
 	r.By, r.Now = by.Date(), by <= now
 	if fast, ok := lasts(stock, p.Fast, now); ok {
-		r.Early = max(now, lead.before(fast, now, out)).Date()
+		day := max(now, lead.before(fast, now, out))
+		r.Early, r.Ends = day.Date(), "At the fast end of the pace order by "+day.Says()
 	}
 	if slow, ok := lasts(stock, p.Slow, now); ok {
-		r.Late = max(now, lead.before(slow, now, out)).Date()
+		day := max(now, lead.before(slow, now, out))
+		r.Late = day.Date()
+		r.Ends += ", at the slow end by " + day.Says()
 	}
+	r.Ends += "."
 	if s.die != 0 && s.die <= now {
 		r.Die, r.DieAge = true, months(s.die, now)
 	}
@@ -129,7 +138,7 @@ func (l Lead) before(gone, now days.Day, out *Stock) days.Day {
 	}
 	s := *l.Schedule
 	s.Today, s.Launch, s.Start, s.Doing, s.Done = now.Date(), gone.Date(), "", "", 0
-	s.Steps = nil
+	s.Steps, s.Ways, s.Way = nil, nil, -1
 	for _, step := range l.Schedule.Steps {
 		if step.Key != days.KeyDrawing && step.Key != days.KeyProof {
 			s.Steps = append(s.Steps, step)
@@ -191,6 +200,8 @@ func (r *StockRow) words() string {
 		return left
 	case r.Pace == nil || r.Pace.Sold == 0:
 		return left + "; none went to buyers lately, so there is no pace to reckon with"
+	case r.Pace.Days < leastPace:
+		return fmt.Sprintf("%s; it is too early for a pace, which is reckoned from %d days on", left, leastPace)
 	case r.Reorder == nil:
 		return fmt.Sprintf("%s; at %s a week they last more than three years", left, few(r.Pace.PerWeek))
 	}

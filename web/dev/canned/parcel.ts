@@ -33,13 +33,13 @@ const LEDGER: Ledger = {
     says: '41 firsts left; at 3 a week, order again by Fri 12 Mar 2027.', notes: [],
     rows: [{
       design: 'd', version: 'gold', name: 'Lighthouse, gold', firsts: line('first', 54, 13), seconds: line('second', 6, 2), says: '',
-      reorder: { out: '2027-04-26', by: '2027-03-12', early: '2027-02-20', late: '2027-05-04', now: false, die: true, dieAge: 3, says: 'order again by Fri 12 Mar 2027' },
+      reorder: { out: '2027-04-26', by: '2027-03-12', early: '2027-02-20', late: '2027-05-04', ends: 'At the fast end of the pace order by Sat 20 Feb 2027, at the slow end by Tue 4 May 2027.', now: false, die: true, dieAge: 3, says: 'order again by Fri 12 Mar 2027' },
     }],
   },
 };
 
 export const STOCK: LedgerProps = {
   ledger: LEDGER, book: { moves: [{ day: '2027-02-20', design: 'd', version: 'gold', kind: 'sold', grade: 'first', count: 13 }], weeks: 8, leadDays: 45 },
-  names: [{ design: 'd', version: 'gold', name: 'Lighthouse, gold' }], today: '2027-02-27', refused: '',
+  names: [{ design: 'd', version: 'gold', name: 'Lighthouse, gold' }], today: '2027-02-27', refused: '', byCalendar: false,
   onEnter: () => Promise.resolve(true), onOut: idle, onBook: idle, onAgain: idle,
 };

@@ -21,7 +21,6 @@ export function ParcelClaim(p: ClaimProps) {
   return (
     <div class="claim">
       <h3>To the maker</h3>
-      {claim.tells ? <p>{claim.tells}</p> : null}
       {p.late ? <p class="warn">You counted on since this was written. <button type="button" class="link" onClick={p.onWrite}>write it anew</button></p> : null}
       <pre class="claim-text" tabIndex={0} aria-label="Text for the maker">{claim.text}</pre>
       {there.length > 0 ? (

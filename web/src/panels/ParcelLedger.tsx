@@ -4,7 +4,7 @@ import type { Grade, Ledger, MakerRecord, MoveKind, StockBook, StockLine, StockM
 import { typed } from '../state/typed';
 import { Field, Why } from '../widgets/basic';
 import { CountField } from '../widgets/TextField';
-import { MOVES, MOVE_WORDS, moveSays } from '../words/parcel';
+import { dieSays, MOVES, MOVE_WORDS, moveSays } from '../words/parcel';
 import { Day } from './ParcelTerms';
 
 export interface LedgerProps {
@@ -13,6 +13,8 @@ export interface LedgerProps {
   names: readonly StockName[];
   today: string;
   refused: string;
+  /** A new order is reckoned by the order's calendar. */
+  byCalendar: boolean;
   onEnter: (move: StockMove) => Promise<boolean>;
   onOut: (at: number) => void;
   onBook: (change: Partial<StockBook>, what: string) => void;
@@ -32,9 +34,9 @@ export function ParcelLedger(p: LedgerProps) {
       <Entries {...p} />
       {p.ledger && p.ledger.makers.length > 0 ? <Makers all={p.ledger.makers} /> : null}
       <Why>
-        {stock?.rows.map((r) => (r.pace ? <p key={r.design + r.version}>{r.name}: {r.pace.says}{r.reorder ? ` Ordered by ${r.reorder.early} it is in time even at the fast end${r.reorder.late ? `, and by ${r.reorder.late} at the slow end` : ''}.` : ''}</p> : null))}
+        {stock?.rows.map((r) => (r.pace ? <p key={r.design + r.version}>{r.name}: {r.pace.says}{r.reorder ? ` ${r.reorder.ends}` : ''}</p> : null))}
         <p>The pace takes all that went to buyers in the weeks looked at as one rate; its interval is exact for a count that comes at one steady rate (Garwood 1936). A fair sells in one day what a shop sells in weeks, so it makes the pace look faster than it goes on.</p>
-        <p>A new order is reckoned in days of the calendar, as typed above: the die is kept, so there is neither drawing nor proof.</p>
+        <p>{p.byCalendar ? 'A new order is counted back by your calendar of the order' : 'A new order is reckoned in days, as typed under the book'}; the die is kept, so there is neither drawing nor proof.</p>
         {stock?.notes.map((n) => <p key={n}>{n}</p>)}
       </Why>
     </div>
@@ -55,7 +57,7 @@ function Rows({ rows, onAgain }: { rows: readonly StockRow[]; onAgain: (r: Stock
       {rows.map((r) => (r.reorder?.die ? (
         <p key={r.design + r.version} class="row-acts">
           <button type="button" class="plain" onClick={() => onAgain(r)}>Order {r.name} again on its die</button>
-          <span class="hint">The die is {r.reorder.dieAge} months old.</span>
+          <span class="hint">{dieSays(r.reorder.dieAge)}</span>
         </p>
       ) : null))}
     </>

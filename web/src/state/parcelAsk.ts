@@ -57,7 +57,8 @@ async function askCount(p: Project, now: Parcel): Promise<void> {
 }
 
 const ledgerAsk = (p: Project, book: StockBook) => {
-  return { book, parcels: [...parcelsOf(p)], names: namesOf(p), today: today() };
+  const schedule = p.plans?.calendar;
+  return { book, parcels: [...parcelsOf(p)], names: namesOf(p), today: today(), ...(schedule ? { schedule } : {}) };
 };
 
 async function askLedger(p: Project): Promise<void> {
@@ -106,8 +107,17 @@ export function followParcel(): () => void {
   return () => stops.forEach((stop) => stop());
 }
 
-/** Enters a move when the book can hold it; says why not otherwise. */
-export async function enter(move: StockMove): Promise<boolean> {
+let entering: Promise<unknown> = Promise.resolve();
+
+/** Enters a move when the book can hold it; says why not otherwise. Moves are
+ * entered one after another: each is held against those before it. */
+export function enter(move: StockMove): Promise<boolean> {
+  const next = entering.then(() => enterNow(move));
+  entering = next;
+  return next;
+}
+
+async function enterNow(move: StockMove): Promise<boolean> {
   flush();
   const p = s.asked.value;
   const usual = counted.value?.answer.usual;

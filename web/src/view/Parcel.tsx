@@ -56,9 +56,10 @@ export default function Parcel() {
   const answer = a.counted.value?.answer;
   const ledger = a.ledger.value?.answer;
   const verdict = answer?.tally?.all.verdict.kind;
-  const says = parcelSays(parcel, answer, ledger, p.plans?.ledger?.moves.length ?? 0);
+  const moves = p.plans?.ledger?.moves.length ?? 0;
+  const says = parcelSays(parcel, answer, ledger, moves);
   return (
-    <Section id="parcel" title="Parcel" says={says} alarm={verdict === 'over'} onOpen={(open) => (a.parcelOpen.value = open)}>
+    <Section id="parcel" title="Parcel" says={says} alarm={verdict === 'over' && moves === 0} onOpen={(open) => (a.parcelOpen.value = open)}>
       {a.problem.value ? <p class="warn">{a.problem.value}</p> : null}
       {answer && parcel ? <InHand parcel={parcel} /> : null}
       {answer ? <Doors parcel={parcel} usual={answer.usual} /> : null}
@@ -132,7 +133,7 @@ function Kept({ usual }: { usual: ParcelUsual }) {
   const again = (r: StockRow) => s.change((q) => orderedAgain(q, r.design, r.reorder?.dieAge ?? 0), `${r.name} ordered again`);
   return (
     <ParcelLedger
-      ledger={a.ledger.value?.answer} book={bookOf(p, usual)} names={namesOf(p)} today={a.today()} refused={a.refusedMove.value}
+      ledger={a.ledger.value?.answer} book={bookOf(p, usual)} names={namesOf(p)} today={a.today()} refused={a.refusedMove.value} byCalendar={p.plans?.calendar !== undefined}
       onEnter={a.enter} onAgain={again}
       onOut={(at) => s.change((q) => withPlans(q, { ledger: withoutMove(bookOf(q, usual), at) }), 'Taken out of the book')}
       onBook={(change, what) => s.change((q) => withPlans(q, { ledger: { ...bookOf(q, usual), ...change } }), what)}

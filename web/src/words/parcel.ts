@@ -34,6 +34,8 @@ export function moveSays(m: StockMove, name: string): string {
   return `${m.day}: ${plural(m.count, m.grade)} of ${name}, ${MOVE_WORDS[m.kind]}`;
 }
 
+export const dieSays = (months: number) => (months < 1 ? 'The die is not a month old.' : `The die is ${plural(months, 'month')} old.`);
+
 export const lastSays = (grade: string, flaw: string) => `Flawed last: ${grade}${flaw ? `, ${flaw}` : ''}`;
 
 /** A chance out of a hundred parcels. */

@@ -105,7 +105,15 @@ it('the book says what is left, refuses what is not there, and says when to orde
   await until('5 firsts of Skerry Light are left, so 6 cannot be sold.', '.enter-move .complaint');
   assert.equal(await entered(), 'Skerry Light5500000', 'the book is as it was');
   await d.type('#parcel .enter-move input', '2');
-  await until('3 firsts left; at 14 a week, order again now', '.ledger > .answer');
+  await until('3 firsts left; it is too early for a pace', '.ledger > .answer');
+  // It came four weeks ago.
+  await d.evaluate(() => {
+    const came = [...document.querySelectorAll('#parcel input[type=date]')].find((i) => i.labels[0].textContent.includes('Came on'));
+    const day = new Date(Date.now() - 27 * 24 * 3600 * 1000);
+    came.value = [day.getFullYear(), day.getMonth() + 1, day.getDate()].map((n) => String(n).padStart(2, '0')).join('-');
+    came.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+  await until('3 firsts left; at 0.5 a week, order again now', '.ledger > .answer');
   assert.equal(await entered(), 'Skerry Light3520000');
   await d.click('#parcel .ledger button', 'again on its die');
   await d.waitFor(() => document.querySelector('.tool[title="Undo: Skerry Light ordered again"]'));
