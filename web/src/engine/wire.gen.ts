@@ -3729,6 +3729,8 @@ export interface Reorder {
   early: Date;
   /** empty when out of sight */
   late?: Date;
+  /** Early and Late in words */
+  ends: string;
   /** By is past */
   now: boolean;
   /** Die says that the order can use the die that was cut; DieAge is its age in whole months. */
