@@ -53,7 +53,7 @@ export function CalendarRuler({ calendar: c, today, launch, width }: RulerProps)
       </svg>
       <figcaption>
         <span class="cal-key falls">as the days fall</span>
-        {launch ? <span class="cal-key latest">the latest that keep the day</span> : null}
+        {launch ? <span class="cal-key latest">the latest, slack kept</span> : null}
         <span class="cal-key hatched">holiday, day off, closure</span>
       </figcaption>
     </figure>
