@@ -110,7 +110,7 @@ const reachMM unit.MM = 0.45
 
 // splits makes an added line one that parts its area, where both of its ends come
 // up to a border.
-func (d *differ) splits(x *Difference, from, to Point, cell *cellShown) {
+func (d *differ) splits(x *Deviation, from, to Point, cell *cellShown) {
 	a := d.h.a
 	t := dist(from, to)
 	if t == 0 {

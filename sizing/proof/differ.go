@@ -13,26 +13,49 @@ import (
 type differ struct {
 	h     *held
 	t     Tolerances
-	r     *Result
+	r     *HeldAgainst
 	cells []cellShown
 }
 
+// Wanted is what a proof is held against beside the pin itself.
+type Wanted struct {
+	Said Said
+	// Posts as asked for, looked for on a view from behind; nil for no look.
+	Posts []sizing.Post
+}
+
+// back compares the posts, where there is a view from behind.
+func (d *differ) back(l *Laid, posts []sizing.Post) {
+	if len(posts) == 0 {
+		return
+	}
+	b := Behind(l)
+	if b == nil {
+		d.note("No view from behind was found in this picture, so posts were not compared.")
+		return
+	}
+	d.r.Back = true
+	l.back = b
+	d.posts(b.h, posts)
+}
+
 // Diff finds what a proof shows otherwise than asked for.
-func Diff(l *Laid, said Said, t Tolerances, progress reduce.Progress) (*Result, error) {
+func Diff(l *Laid, w Wanted, t Tolerances, progress reduce.Progress) (*HeldAgainst, error) {
 	progress = orNone(progress)
 	if l.h == nil {
 		return nil, errNoPin
 	}
-	d := &differ{h: l.h, t: t, r: &Result{Fit: l.Fit, Tolerances: t, Notes: []string{}, Differences: []Difference{}}}
+	d := &differ{h: l.h, t: t, r: &HeldAgainst{Fit: l.Fit, Tolerances: t, Notes: []string{}, Differences: []Deviation{}}}
 	steps := []struct {
 		does string
 		do   func()
 	}{
-		{"comparing the size", func() { d.sizes(said, l) }},
+		{"comparing the size", func() { d.sizes(w.Said, l) }},
 		{"comparing colours", d.colours},
 		{"comparing the outline", d.outlineMoved},
 		{"comparing lines", d.lines},
 		{"looking for what was added", d.added},
+		{"looking at the back", func() { d.back(l, w.Posts) }},
 	}
 	for i, s := range steps {
 		if err := progress(float64(i)/float64(len(steps)), s.does); err != nil {
@@ -45,8 +68,8 @@ func Diff(l *Laid, said Said, t Tolerances, progress reduce.Progress) (*Result, 
 }
 
 // new starts a difference along a path of the pin.
-func (d *differ) new(k Kind, path []Point) Difference {
-	x := Difference{Kind: k, Flat: sizing.Outside, Other: sizing.Outside, Verdict: sizing.Fails}
+func (d *differ) new(k DeviationKind, path []Point) Deviation {
+	x := Deviation{Kind: k, Flat: sizing.Outside, Other: sizing.Outside, Verdict: sizing.Fails}
 	if len(path) == 0 {
 		o := d.h.a.Badge.Outline
 		x.Box = o
@@ -70,7 +93,7 @@ func (d *differ) new(k Kind, path []Point) Difference {
 // mostPath bounds how many places a path is drawn by.
 const mostPath = 200
 
-func (d *differ) add(x Difference) {
+func (d *differ) add(x Deviation) {
 	o, a := d.h.a.Badge.Outline, d.h.a
 	x.Left, x.Top = a.mm(x.X-o[0]), a.mm(x.Y-o[1])
 	d.r.Differences = append(d.r.Differences, x)
@@ -101,7 +124,7 @@ func (d *differ) finish() {
 
 // told leaves out lines that differ only since the outline beside them moved, and
 // areas that are recoloured since they run into another.
-func (d *differ) told(list []Difference) []Difference {
+func (d *differ) told(list []Deviation) []Deviation {
 	out := list[:0:0]
 	for _, x := range list {
 		if !d.saidBy(x, list) {
@@ -111,7 +134,7 @@ func (d *differ) told(list []Difference) []Difference {
 	return out
 }
 
-func (d *differ) saidBy(x Difference, list []Difference) bool {
+func (d *differ) saidBy(x Deviation, list []Deviation) bool {
 	near := d.h.a.px(besideMM)
 	for i := range list {
 		y := &list[i]
@@ -138,7 +161,7 @@ func (d *differ) saidBy(x Difference, list []Difference) bool {
 const besideMM unit.MM = 1
 
 // passes says whether the path of a difference runs past all places of another.
-func (y *Difference) passes(x *Difference, near float64) bool {
+func (y *Deviation) passes(x *Deviation, near float64) bool {
 	for i := 0; i+1 < len(x.Path); i += 2 {
 		least := math.Inf(1)
 		for k := 0; k+1 < len(y.Path); k += 2 {

@@ -15,24 +15,24 @@ import (
 // proof is drawn of.
 type edit struct {
 	name  string
-	kinds []Kind // what it is told as
+	kinds []DeviationKind // what it is told as
 	// make changes a copy of the pin and returns where; ok is false where the
 	// design has no place for it.
 	make func(a *Asked, s *reduce.Separation, rnd *rand.Rand) (at []Point, ok bool)
 }
 
 var edits = []edit{
-	{"line removed", []Kind{LineMissing, AreasMerged}, removeLine},
-	{"line added", []Kind{LineAdded, AreaSplit}, addLine},
-	{"line thicker", []Kind{LineThicker}, thickenLine},
-	{"line thinner", []Kind{LineThinner}, thinLine},
-	{"areas merged", []Kind{AreasMerged, LineMissing, AreaRecoloured}, mergeAreas},
-	{"recoloured by 5", []Kind{AreaRecoloured}, recolour(5)},
-	{"recoloured by 10", []Kind{AreaRecoloured}, recolour(10)},
-	{"recoloured by 20", []Kind{AreaRecoloured}, recolour(20)},
-	{"area recoloured by 10", []Kind{AreaRecoloured}, recolourArea(10)},
-	{"outline out by 0.3 mm", []Kind{OutlineMoved}, moveOutline(true)},
-	{"outline in by 0.3 mm", []Kind{OutlineMoved}, moveOutline(false)},
+	{"line removed", []DeviationKind{LineMissing, AreasMerged}, removeLine},
+	{"line added", []DeviationKind{LineAdded, AreaSplit}, addLine},
+	{"line thicker", []DeviationKind{LineThicker}, thickenLine},
+	{"line thinner", []DeviationKind{LineThinner}, thinLine},
+	{"areas merged", []DeviationKind{AreasMerged, LineMissing, AreaRecoloured}, mergeAreas},
+	{"recoloured by 5", []DeviationKind{AreaRecoloured}, recolour(5)},
+	{"recoloured by 10", []DeviationKind{AreaRecoloured}, recolour(10)},
+	{"recoloured by 20", []DeviationKind{AreaRecoloured}, recolour(20)},
+	{"area recoloured by 10", []DeviationKind{AreaRecoloured}, recolourArea(10)},
+	{"outline out by 0.3 mm", []DeviationKind{OutlineMoved}, moveOutline(true)},
+	{"outline in by 0.3 mm", []DeviationKind{OutlineMoved}, moveOutline(false)},
 }
 
 // copied is a pin whose separation may be changed.

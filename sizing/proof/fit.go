@@ -8,9 +8,9 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Spot is something in the picture that may be the pin: its box in px, x0, y0,
+// Candidate is something in the picture that may be the pin: its box in px, x0, y0,
 // x1, y1, and how badly the pin suits it, 0 perfectly.
-type Spot struct {
+type Candidate struct {
 	Box [4]float64 `json:"box"`
 	Off float64    `json:"off"`
 }
@@ -37,13 +37,14 @@ type Fit struct {
 
 // Laid is a picture with the pin laid on it.
 type Laid struct {
-	Fit   Fit    `json:"fit"`
-	Spots []Spot `json:"spots"`
+	Fit   Fit         `json:"fit"`
+	Spots []Candidate `json:"spots"`
 	// Chosen is the spot that the pin was laid on, -1 if it was laid by hand.
 	Chosen int `json:"chosen"`
 	h      *held
 	g      *ground
 	pieces []piece
+	back   *Laid // the view from behind, once it was looked for
 }
 
 // Find looks for the pin in a picture, within a box if one is given, and lays it
@@ -102,7 +103,7 @@ func (l *Laid) spots(all []guess) {
 	k := float64(l.g.by)
 	for i := range l.pieces {
 		b := l.pieces[i].box
-		s := Spot{Box: [4]float64{float64(b[0]) * k, float64(b[1]) * k, float64(b[2]) * k, float64(b[3]) * k}, Off: unsuited}
+		s := Candidate{Box: [4]float64{float64(b[0]) * k, float64(b[1]) * k, float64(b[2]) * k, float64(b[3]) * k}, Off: unsuited}
 		for _, q := range all {
 			if q.piece == i {
 				s.Off = min(s.Off, q.off)

@@ -11,7 +11,7 @@ import (
 type crossShown struct {
 	asked, shown float64 // mm
 	seen         bool
-	kind         Kind // "" where nothing differs
+	kind         DeviationKind // "" where nothing differs
 }
 
 // profileSteps bounds the places a profile is read at.
@@ -37,7 +37,7 @@ func (d *differ) lines() {
 	if all > 0 && 4*blind > all {
 		d.note(fmt.Sprintf("%.0f percent of the lines could not be measured: too fine in this picture, or of about the colour of what lies beside them.", 100*float64(blind)/float64(all)))
 	}
-	for _, k := range []Kind{LineMissing, LineThinner, LineThicker} {
+	for _, k := range []DeviationKind{LineMissing, LineThinner, LineThicker} {
 		d.gather(k, list)
 	}
 }
@@ -211,7 +211,7 @@ const (
 )
 
 // gather joins places of one kind that lie beside each other.
-func (d *differ) gather(k Kind, list []crossShown) {
+func (d *differ) gather(k DeviationKind, list []crossShown) {
 	a := d.h.a
 	var at []int
 	for i := range list {
@@ -259,7 +259,7 @@ func clusters(at []int, lines []cross, near float64) [][]int {
 }
 
 // lineOff notes a stretch of line that differs, if it is long enough.
-func (d *differ) lineOff(k Kind, group []int, list []crossShown) {
+func (d *differ) lineOff(k DeviationKind, group []int, list []crossShown) {
 	a := d.h.a
 	path := inOrder(group, a.lines)
 	length := float64(a.mm(float64(len(group)*a.every))) * 1.1
@@ -295,7 +295,7 @@ func (d *differ) lineOff(k Kind, group []int, list []crossShown) {
 
 // merges makes a missing line two areas run together, where these have one colour
 // now and had not.
-func (d *differ) merges(x *Difference, group []int) {
+func (d *differ) merges(x *Deviation, group []int) {
 	c := &d.h.a.lines[group[len(group)/2]]
 	p, q := &d.cells[c.a], &d.cells[c.b]
 	if p.class == outside || q.class == outside || c.a == c.b {

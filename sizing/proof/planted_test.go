@@ -23,7 +23,7 @@ func (s *tally) recall() float64    { return float64(s.hit) / max(float64(s.plan
 const nearMM = 1.5
 
 // held says whether a difference is the planted one.
-func (e *edit) tells(a *Asked, x *Difference, at []Point) bool {
+func (e *edit) tells(a *Asked, x *Deviation, at []Point) bool {
 	if !slices.Contains(e.kinds, x.Kind) {
 		return false
 	}
@@ -93,7 +93,7 @@ func TestPlantedDifferencesAreFound(t *testing.T) {
 	assert.Equal(t, unedited, silent)
 }
 
-func (s *tally) count(a *Asked, e *edit, got []Difference, at []Point) {
+func (s *tally) count(a *Asked, e *edit, got []Deviation, at []Point) {
 	s.planted++
 	hit := 0
 	for i := range got {
@@ -107,16 +107,16 @@ func (s *tally) count(a *Asked, e *edit, got []Difference, at []Point) {
 }
 
 // foundIn draws a proof of a pin and lists where it differs from what was asked.
-func foundIn(t *testing.T, a *Asked, drawn *sizing.Badge, k look, rnd *rand.Rand, name string) []Difference {
+func foundIn(t *testing.T, a *Asked, drawn *sizing.Badge, k look, rnd *rand.Rand, name string) []Deviation {
 	t.Helper()
 	p, _ := proofOf(t, drawn, k, rnd)
 	p.save(t, fmt.Sprintf("%s %.1f", name, k.scale))
 	start := time.Now()
 	l, err := Find(a, p, nil, -1, nil)
 	require.NoError(t, err)
-	r, err := Diff(l, Said{}, Usual(), nil)
+	r, err := Diff(l, Wanted{}, Usual(), nil)
 	require.NoError(t, err)
-	var out []Difference
+	var out []Deviation
 	for _, x := range r.Differences {
 		if x.Kind != Mirrored || !k.mirror {
 			out = append(out, x)

@@ -15,18 +15,18 @@ type Said struct {
 	// Size as stated, by its measure; MM 0 where none is.
 	Size sizing.Size `json:"size"`
 	// Measure is a length between two places of the picture; MM 0 where none is.
-	Measure Measure `json:"measure"`
+	Measure MarkedMeasure `json:"measure"`
 }
 
-// Measure is a bar or a dimension line in a picture.
-type Measure struct {
+// MarkedMeasure is a bar or a dimension line in a picture.
+type MarkedMeasure struct {
 	From Point   `json:"from"`
 	To   Point   `json:"to"`
 	MM   unit.MM `json:"mm"`
 }
 
 // PerMM is the scale of the picture by its measure, px per mm.
-func (m *Measure) PerMM() (float64, error) {
+func (m *MarkedMeasure) PerMM() (float64, error) {
 	px := dist(m.From, m.To)
 	if m.MM <= 0 || px < leastMeasure {
 		return 0, &reduce.Refusal{What: "This measure is too short to tell a scale.", Do: "Mark its two ends, at least 20 px apart, and type its length in mm."}
@@ -72,7 +72,7 @@ func (d *differ) stated(s sizing.Size) {
 	d.size(SizeStated, asked, s.MM, how, "The proof says", d.t.Stated)
 }
 
-func (d *differ) drawn(m Measure) {
+func (d *differ) drawn(m MarkedMeasure) {
 	scale, err := m.PerMM()
 	if err != nil {
 		d.note(err.Error())
@@ -83,7 +83,7 @@ func (d *differ) drawn(m Measure) {
 	d.size(SizeDrawn, asked, shown, "at its longest", "By the measure in the picture the pin is", d.t.Drawn)
 }
 
-func (d *differ) size(k Kind, asked, shown unit.MM, how, who string, limit float64) {
+func (d *differ) size(k DeviationKind, asked, shown unit.MM, how, who string, limit float64) {
 	off := float64(shown/asked) - 1
 	if math.Abs(off) <= limit {
 		return

@@ -7,6 +7,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/proof"
 	"badgewright/sizing/trace"
 	"badgewright/wasm/wire"
 )
@@ -16,6 +17,7 @@ type handed struct {
 	badge *sizing.Badge // its flats are in the version's colours
 	wire.Struck
 	curves *trace.Shapes // once asked for
+	asked  *proof.Asked  // the same
 }
 
 // hand takes a version that the pin's program handed over.

@@ -14,8 +14,9 @@ type second struct {
 	// Fonts of the papers by their places, and the set of them, once asked for.
 	fontFiles map[int]sheet.FontFile
 	fonts     *sheet.Fonts
+	proofs    proofs
 }
 
 func newSecond() second {
-	return second{handed: newShelf[*handed](keepHanded), fontFiles: map[int]sheet.FontFile{}}
+	return second{handed: newShelf[*handed](keepHanded), fontFiles: map[int]sheet.FontFile{}, proofs: newProofs()}
 }

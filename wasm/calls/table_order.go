@@ -46,5 +46,11 @@ func init() {
 		"savefile":       answering(saveFile),
 		"openfile":       answering(openFile),
 		"forward":        answering(bringForward),
+		"proofopen":      answering(proofOpen),
+		"prooffit":       answering(proofFit),
+		"proofdiff":      answering(proofDiff),
+		"prooflook":      answering(proofLook),
+		"proofmarks":     answering(proofMarks),
+		"proofpairs":     answering(proofPairs),
 	})
 }

@@ -6,6 +6,7 @@ import (
 	"reflect"
 
 	"badgewright/sizing/deduce"
+	"badgewright/sizing/proof"
 	"badgewright/sizing/run"
 	"badgewright/sizing/sheet"
 )
@@ -52,6 +53,12 @@ var OrderCalls = []Call{
 	{"savefile", SaveFileAsk{}, SavedFile{}},
 	{"openfile", OpenFileAsk{}, OpenedFile{}},
 	{"forward", ForwardAsk{}, Forwarded{}},
+	{"proofopen", ProofOpenAsk{}, ProofLaid{}},
+	{"prooffit", ProofFitAsk{}, ProofLaid{}},
+	{"proofdiff", ProofDiffAsk{}, proof.HeldAgainst{}},
+	{"prooflook", ProofLookAsk{}, Picture{}},
+	{"proofmarks", ProofMarksAsk{}, PNGFile{}},
+	{"proofpairs", ProofPairsAsk{}, ProofPairs{}},
 }
 
 // OfHanded says whether a call speaks of a version that was handed over: its

@@ -22,4 +22,6 @@ type Plans struct {
 	// Calendar is without today and without delivery choices: these go along
 	// with every question.
 	Calendar *days.Schedule `json:"calendar,omitempty"`
+	// Proofs are the makers' proofs, in the order they came.
+	Proofs []ProofRound `json:"proofs,omitempty"`
 }

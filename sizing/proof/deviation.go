@@ -7,51 +7,51 @@ import (
 	"badgewright/sizing/unit"
 )
 
-// Kind is the kind of a difference between what was asked for and what is shown.
-type Kind string
+// DeviationKind is the kind of a difference between what was asked for and what is shown.
+type DeviationKind string
 
 // The kinds of difference.
 const (
-	Mirrored Kind = "mirrored" // the art is shown left for right
+	Mirrored DeviationKind = "mirrored" // the art is shown left for right
 	// SizeStated is a size that the proof states and that was not asked for;
 	// SizeDrawn the same by a measure marked in the picture.
-	SizeStated Kind = "size-stated"
-	SizeDrawn  Kind = "size-drawn"
-	Stretched  Kind = "stretched" // wider or higher than its other side allows
+	SizeStated DeviationKind = "size-stated"
+	SizeDrawn  DeviationKind = "size-drawn"
+	Stretched  DeviationKind = "stretched" // wider or higher than its other side allows
 
 	// OutlineMoved is outline that lies further out (Shown above 0) or in than asked
 	// for, by ShownMM, along Length.
-	OutlineMoved Kind = "outline-moved"
-	PartMissing  Kind = "part-missing"   // a part of the pin that is not there
-	PartMoved    Kind = "part-moved"     // a part that hangs elsewhere: the chain is longer or shorter
-	CutOutFilled Kind = "cut-out-filled" // a hole that is not there
+	OutlineMoved DeviationKind = "outline-moved"
+	PartMissing  DeviationKind = "part-missing"   // a part of the pin that is not there
+	PartMoved    DeviationKind = "part-moved"     // a part that hangs elsewhere: the chain is longer or shorter
+	CutOutFilled DeviationKind = "cut-out-filled" // a hole that is not there
 
-	LineMissing Kind = "line-missing"
-	LineAdded   Kind = "line-added"
-	LineThinner Kind = "line-thinner"
-	LineThicker Kind = "line-thicker"
+	LineMissing DeviationKind = "line-missing"
+	LineAdded   DeviationKind = "line-added"
+	LineThinner DeviationKind = "line-thinner"
+	LineThicker DeviationKind = "line-thicker"
 
 	// AreasMerged is a line that is missing between two areas that have one colour
 	// now; AreaSplit an area that a line not asked for parts.
-	AreasMerged    Kind = "areas-merged"
-	AreaSplit      Kind = "area-split"
-	AreaRecoloured Kind = "area-recoloured" // one area, or all of a colour (Whole)
-	PatchAdded     Kind = "patch-added"     // something in an area that was not asked for
+	AreasMerged    DeviationKind = "areas-merged"
+	AreaSplit      DeviationKind = "area-split"
+	AreaRecoloured DeviationKind = "area-recoloured" // one area, or all of a colour (Whole)
+	PatchAdded     DeviationKind = "patch-added"     // something in an area that was not asked for
 
-	PostMissing Kind = "post-missing"
-	PostMoved   Kind = "post-moved"
-	PostAdded   Kind = "post-added"
+	PostMissing DeviationKind = "post-missing"
+	PostMoved   DeviationKind = "post-moved"
+	PostAdded   DeviationKind = "post-added"
 
 	// AreaUnfilled is an area of a finished pin that shows bare metal, and
 	// ColoursSwapped two colours that have changed places.
-	AreaUnfilled   Kind = "area-unfilled"
-	ColoursSwapped Kind = "colours-swapped"
+	AreaUnfilled   DeviationKind = "area-unfilled"
+	ColoursSwapped DeviationKind = "colours-swapped"
 )
 
-// Difference is one place where a picture shows something else than was asked for.
-type Difference struct {
-	Number int  `json:"number"`
-	Kind   Kind `json:"kind"`
+// Deviation is one place where a picture shows something else than was asked for.
+type Deviation struct {
+	Number int           `json:"number"`
+	Kind   DeviationKind `json:"kind"`
 	// X and Y are its place in working px of the pin, Left and Top in mm from the
 	// left and the top of the silhouette as seen from the front, and Box in px what
 	// it takes.
@@ -62,6 +62,8 @@ type Difference struct {
 	Box  [4]float64 `json:"box"`
 	// Path follows it, x and y in turn, in working px; empty where the box says all.
 	Path []float32 `json:"path,omitempty"`
+	// Behind says that it lies on the view from behind.
+	Behind bool `json:"behind,omitempty"`
 	// Flat is the colour concerned, sizing.Outside for none; Other the second one.
 	Flat  reduce.FlatID `json:"flat"`
 	Other reduce.FlatID `json:"other"`
@@ -117,14 +119,16 @@ func Usual() Tolerances {
 	}
 }
 
-// Result is everything in which a picture differs from what was asked for.
-type Result struct {
-	Fit         Fit          `json:"fit"`
-	Tolerances  Tolerances   `json:"tolerances"`
-	Differences []Difference `json:"differences"`
+// HeldAgainst is everything in which a picture differs from what was asked for.
+type HeldAgainst struct {
+	Fit         Fit         `json:"fit"`
+	Tolerances  Tolerances  `json:"tolerances"`
+	Differences []Deviation `json:"differences"`
 	// Colours shows each flat beside what is shown of it, differing or not.
 	Colours []ColourShown `json:"colours"`
 	Metal   colour.RGB8   `json:"metal"` // as shown
+	// Back says that a view from behind was found in the picture.
+	Back bool `json:"back"`
 	// Notes say what could not be looked at, and why.
 	Notes []string `json:"notes"`
 	Words string   `json:"words"`
