@@ -17,7 +17,7 @@ type handed struct {
 	badge *sizing.Badge // its flats are in the version's colours
 	wire.Struck
 	curves *trace.Shapes // once asked for
-	asked  *proof.Asked  // the same
+	held   *proof.Asked  // for proofs, the same
 }
 
 // hand takes a version that the pin's program handed over.

@@ -92,12 +92,12 @@ func (s *Session) lay(of string, p *proof.Picture, how wire.ProofHow, progress r
 
 // askedFor is the version as proofs are held against it, found once.
 func (h *handed) askedFor(p reduce.Progress) (*proof.Asked, error) {
-	if h.asked != nil {
-		return h.asked, nil
+	if h.held != nil {
+		return h.held, nil
 	}
 	a, err := proof.Ask(h.badge, p)
 	if err == nil {
-		h.asked = a
+		h.held = a
 	}
 	return a, err
 }
