@@ -1121,6 +1121,152 @@ export interface Schedule {
   lunarYear: boolean;
 }
 
+/** Point is a place, of the pin or of a picture, px. */
+export interface Point {
+  x: number;
+  y: number;
+}
+
+/** ProofHow is how a pin was found in a proof, or is to be. */
+export interface ProofHow {
+  /** Box is where the pin lies, px of the picture: x0, y0, x1, y1; absent for anywhere. */
+  box?: [number, number, number, number];
+  /** Choose is the spot to take, counted from 1; 0 for the one that suits best. */
+  choose?: number;
+  /** Places set by hand, on the pin (working px) and in the picture (px), in the same order: two or more. Exact lets three stretch the pin and four turn it in perspective; Refine betters what was set by the edges. */
+  pin?: Point[];
+  picture?: Point[];
+  exact?: boolean;
+  refine?: boolean;
+}
+
+/** MarkedMeasure is a bar or a dimension line in a picture. */
+export interface MarkedMeasure {
+  from: Point;
+  to: Point;
+  mm: MM;
+}
+
+/** Said is what a proof says beside its picture, as the person reads it, and what was marked in it. */
+export interface Said {
+  /** Size as stated, by its measure; MM 0 where none is. */
+  size: Size;
+  /** Measure is a length between two places of the picture; MM 0 where none is. */
+  measure: MarkedMeasure;
+}
+
+/** Tolerances say from when on a picture counts as showing something else. They are this tool's choice and the person's to change. */
+export interface Tolerances {
+  /** Outline is how far the outline may lie off its place, mm, over OutlineRun mm. */
+  outline: MM;
+  outlineRun: MM;
+  /** A line may be wider or narrower by Line mm, and by LineShare of its width, over LineRun mm; and be missing over LineGone mm. */
+  line: MM;
+  lineShare: number;
+  lineRun: MM;
+  lineGone: MM;
+  /** Colour is how far a colour may lie off, CIEDE2000. */
+  colour: number;
+  /** Added is the least length, mm, of something that was not asked for. */
+  added: MM;
+  /** Post is how far a post may stand off its place, mm. */
+  post: MM;
+  /** Stated and Drawn are the shares by which a size that is stated, or is measured in the picture, may be off; Stretch that by which width and height may be. */
+  stated: number;
+  drawn: number;
+  stretch: number;
+}
+
+/** Warp takes a place of the pin, in working px, to one of the picture: a projective map, row by row. Of a flat proof the last row is 0 0 1. */
+export type Warp = [number, number, number, number, number, number, number, number, number];
+
+/** Fit is how the pin lies on a picture. */
+export interface Fit {
+  warp: Warp;
+  /** Turn is clockwise, degrees, Mirrored whether left and right are changed over. */
+  turn: number;
+  mirrored: boolean;
+  /** PerMM is how many px of the picture a mm of the pin takes. */
+  perMM: number;
+  /** Rms is how far the pin's edges lie from those of the picture, as the root of their mean square without the farthest tenth; Share is the share of the outline that lies within Within of its place. */
+  rms: MM;
+  share: number;
+  within: MM;
+  /** Edges is the share of all edges that were found at all. */
+  edges: number;
+  good: boolean;
+  words: string;
+}
+
+/** DeviationKind is the kind of a difference between what was asked for and what is shown. */
+export type DeviationKind = "mirrored" | "size-stated" | "size-drawn" | "stretched" | "outline-moved" | "part-missing" | "part-moved" | "cut-out-filled" | "line-missing" | "line-added" | "line-thinner" | "line-thicker" | "areas-merged" | "area-split" | "area-recoloured" | "patch-added" | "post-missing" | "post-moved" | "post-added" | "area-unfilled" | "colours-swapped";
+
+/** Verdict is one of three answers. */
+export type Verdict = "holds" | "fails" | "cannot-tell";
+
+/** Deviation is one place where a picture shows something else than was asked for. */
+export interface Deviation {
+  number: number;
+  kind: DeviationKind;
+  /** X and Y are its place in working px of the pin, Left and Top in mm from the left and the top of the silhouette as seen from the front, and Box in px what it takes. */
+  x: number;
+  y: number;
+  left: MM;
+  top: MM;
+  box: [number, number, number, number];
+  /** Path follows it, x and y in turn, in working px; empty where the box says all. */
+  path?: number[];
+  /** Behind says that it lies on the view from behind. */
+  behind?: boolean;
+  /** Flat is the colour concerned, sizing.Outside for none; Other the second one. */
+  flat: FlatID;
+  other: FlatID;
+  /** every area of the flat */
+  whole?: boolean;
+  /** Asked and Shown in words, and as what they are: a length in mm, a colour. */
+  asked: string;
+  shown: string;
+  askedMM?: MM;
+  shownMM?: MM;
+  askedRGB?: RGB8;
+  shownRGB?: RGB8;
+  /** CIEDE2000 */
+  deltaE?: number;
+  length?: MM;
+  /** Verdict is Fails where the two differ by more than the tolerance, CannotTell where the picture is too coarse to say. */
+  verdict: Verdict;
+  words: string;
+}
+
+/** ProofChoice is what the person decided of a difference. */
+export interface ProofChoice {
+  number: number;
+  /** ask for it; else it is accepted */
+  change: boolean;
+  note?: string;
+}
+
+/** ProofRound is a proof as it is kept with the project: what it said, how it was laid, in what it differed and what was decided. */
+export interface ProofRound {
+  id: string;
+  design: number;
+  version: number;
+  round: number;
+  maker?: string;
+  /** of the file */
+  name?: string;
+  /** as ISO 8601 has it */
+  dated?: string;
+  /** Photo says that it is a photograph of a finished pin. */
+  photo?: boolean;
+  how: ProofHow;
+  said: Said;
+  tolerances?: Tolerances;
+  fit?: Fit;
+  differences: Deviation[];
+  choices?: ProofChoice[];
+}
+
 /** Plans is not for the pin's program: what of it comes is passed over. */
 export interface Plans {
   selling?: SellingPlan;
@@ -1132,6 +1278,8 @@ export interface Plans {
   ledger?: StockBook;
   /** Calendar is without today and without delivery choices: these go along with every question. */
   calendar?: Schedule;
+  /** Proofs are the makers' proofs, in the order they came. */
+  proofs?: ProofRound[];
 }
 
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
@@ -1554,9 +1702,6 @@ export type PxPerMM = number;
 
 /** Kind is the kind of a trouble spot. */
 export type Kind = "thin-line" | "narrow-area" | "fades-out" | "rounded-corners" | "no-line" | "no-edge" | "gap" | "open-area" | "small-area" | "pinhole" | "metal-island" | "solid-metal" | "small-lettering" | "small-cut-out" | "clutch-shows" | "loose-part" | "grown-together" | "weak-eye" | "thin-bridge" | "sharp-tip" | "long-arm";
-
-/** Verdict is one of three answers. */
-export type Verdict = "holds" | "fails" | "cannot-tell";
 
 /** Finding is a trouble spot: where a limit is broken, what was measured there and what the limit is. Places are in working pixels of the separation. */
 export interface Finding {
@@ -4208,6 +4353,127 @@ export interface Forwarded {
   project: Project;
 }
 
+/** ProofOpenAsk opens a proof's picture: W*H RGBA pixels come along as bytes. */
+export interface ProofOpenAsk {
+  /** key of a version that was handed over */
+  of: string;
+  w: number;
+  h: number;
+  how: ProofHow;
+}
+
+/** Candidate is something in the picture that may be the pin: its box in px, x0, y0, x1, y1, and how badly the pin suits it, 0 perfectly. */
+export interface Candidate {
+  box: [number, number, number, number];
+  off: number;
+}
+
+/** ProofLaid is a pin as laid on a proof. */
+export interface ProofLaid {
+  /** names the picture in further questions */
+  proof: string;
+  w: number;
+  h: number;
+  /** Spots are what may be the pin, and Chosen the one it was laid on, counted from 1; 0 when it was laid by hand. */
+  spots: Candidate[];
+  chosen: number;
+  fit: Fit;
+  /** Outline is the pin's outline on the picture, px: loops, x and y in turn. */
+  outline: number[][];
+  /** Corners are three places of the pin, working px, that lie far apart on its outline, and where they lie in the picture: to be dragged. */
+  corners: Point[];
+  pictureCorners: Point[];
+}
+
+/** ProofFitAsk lays the pin otherwise on a proof that is open. */
+export interface ProofFitAsk {
+  of: string;
+  proof: string;
+  how: ProofHow;
+}
+
+/** ProofDiffAsk asks in what a proof differs from what was asked for. */
+export interface ProofDiffAsk {
+  of: string;
+  proof: string;
+  said: Said;
+  /** absent for the usual */
+  tolerances?: Tolerances;
+}
+
+/** ColourShown is a flat as asked for and as shown. */
+export interface ColourShown {
+  flat: FlatID;
+  name: string;
+  asked: RGB8;
+  shown: RGB8;
+  deltaE: number;
+  /** false where its areas are too small in the picture */
+  seen: boolean;
+}
+
+/** HeldAgainst is everything in which a picture differs from what was asked for. */
+export interface HeldAgainst {
+  fit: Fit;
+  tolerances: Tolerances;
+  differences: Deviation[];
+  /** Colours shows each flat beside what is shown of it, differing or not. */
+  colours: ColourShown[];
+  /** as shown */
+  metal: RGB8;
+  /** Back says that a view from behind was found in the picture. */
+  back: boolean;
+  /** Notes say what could not be looked at, and why. */
+  notes: string[];
+  words: string;
+}
+
+/** ProofView is one of two pictures to be held over each other. */
+export type ProofView = "shown" | "asked";
+
+/** ProofLookAsk asks for one of them; its pixels come as bytes. Both lie like a struck picture of the same long side. */
+export interface ProofLookAsk {
+  of: string;
+  proof: string;
+  view: ProofView;
+  longSide: number;
+}
+
+/** ProofMarksAsk asks for the proof's picture with marks drawn on it, as PNG. */
+export interface ProofMarksAsk {
+  of: string;
+  proof: string;
+  differences: Deviation[];
+  /** of the design, for the file's name */
+  name: string;
+}
+
+/** ProofPairsAsk holds two lists of differences of one version against each other: what was asked of one round and what the next shows, or two makers' proofs. */
+export interface ProofPairsAsk {
+  of: string;
+  /** two makers' proofs, not two rounds */
+  makers: boolean;
+  first: Deviation[];
+  other: Deviation[];
+}
+
+/** PairState is what became of a difference. */
+export type PairState = "done" | "open" | "new" | "both" | "first" | "other";
+
+/** DeviationPair is a difference in two pictures: of two rounds, or of two makers. One of the two may be absent. */
+export interface DeviationPair {
+  state: PairState;
+  first?: Deviation;
+  other?: Deviation;
+  words: string;
+}
+
+/** ProofPairs are the differences of both, those of one place together. */
+export interface ProofPairs {
+  pairs: DeviationPair[];
+  words: string;
+}
+
 /** FailureKind says why a call gave no answer. */
 export type FailureKind = "refused" | "stopped" | "crashed" | "gone";
 
@@ -4291,7 +4557,13 @@ export interface Calls {
   savefile: { ask: SaveFileAsk; answer: SavedFile };
   openfile: { ask: OpenFileAsk; answer: OpenedFile };
   forward: { ask: ForwardAsk; answer: Forwarded };
+  proofopen: { ask: ProofOpenAsk; answer: ProofLaid };
+  prooffit: { ask: ProofFitAsk; answer: ProofLaid };
+  proofdiff: { ask: ProofDiffAsk; answer: HeldAgainst };
+  prooflook: { ask: ProofLookAsk; answer: Picture };
+  proofmarks: { ask: ProofMarksAsk; answer: PNGFile };
+  proofpairs: { ask: ProofPairsAsk; answer: ProofPairs };
 }
 
 /** The calls that the order's program answers; the pin's answers all others. */
-export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'specsheet', 'layers', 'hand', 'asked', 'inquiry', 'changes', 'list', 'card', 'cardfile', 'cardpicture', 'shoppicture', 'shapes', 'savefile', 'openfile', 'forward'];
+export const ORDER_CALLS: readonly (keyof Calls)[] = ['canvas', 'guide', 'colourlist', 'orderquote', 'makers', 'listcheck', 'newlist', 'pricefile', 'pricefilewrite', 'fromquotes', 'left', 'demand', 'presale', 'orderusual', 'days', 'promise', 'ics', 'backmark', 'parcel', 'lookedat', 'plan', 'ledger', 'claim', 'font', 'specsheet', 'layers', 'hand', 'asked', 'inquiry', 'changes', 'list', 'card', 'cardfile', 'cardpicture', 'shoppicture', 'shapes', 'savefile', 'openfile', 'forward', 'proofopen', 'prooffit', 'proofdiff', 'prooflook', 'proofmarks', 'proofpairs'];
