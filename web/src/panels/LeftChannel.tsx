@@ -1,6 +1,6 @@
 // One way in which pieces reach people: what it comes to, and its figures.
 import type { Channel, ChannelRow, Fault, GivenOf, Selling } from '../engine/wire.gen';
-import { KIND_FIELDS, KIND_WORDS, rowSays, type ChannelField } from '../words/selling';
+import { KIND_FIELDS, rowSays, type ChannelField } from '../words/selling';
 import { Amount, faultAt, Measure, OwnAmount, Percent, Pick, Tick } from '../widgets/MoneyFields';
 import { CountField, TextField } from '../widgets/TextField';
 import { Lines, RowHead } from './LeftRow';
@@ -52,7 +52,7 @@ function ChannelFields(p: Props) {
   return (
     <div class="order-fields">
       <TextField label="called" value={c.name} onSet={(text) => (text.trim() === '' ? 'A way to sell has a name. Type one.' : () => set({ name: text.trim() }, 'its name'))} />
-      <Percent label={`share of the good pieces, ${KIND_WORDS[c.kind]}`} value={c.share} fault={fault('share')} onSet={(share) => set({ share }, 'its share')} />
+      <Percent label="share of the good pieces" value={c.share} fault={fault('share')} onSet={(share) => set({ share }, 'its share')} />
       {has('price') ? (
         <OwnAmount label={c.kind === 'set' ? 'price of a set' : 'price, where it differs'} value={c.price === '0' ? undefined : c.price} follows={p.plan.price} currency={p.currency} fault={fault('price')} onSet={(v) => set({ price: v ?? '0' }, 'its price')} />
       ) : null}

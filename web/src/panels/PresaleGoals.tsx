@@ -38,7 +38,7 @@ function Goal(p: Props & { goal: PresaleGoal; at: number }) {
     <li>
       <TextField label="design" value={g.name} onSet={(text) => (text.trim() === '' ? 'A design has a name. Type one.' : () => set({ name: text.trim() }))} />
       <CountField label="first run" value={g.quantity} least={1} most={MOST} unit="pins" fault={fault('quantity')} onCount={(quantity) => set({ quantity })} />
-      <Pick label="costs" value={g.alike ? 'alike' : 'own'} options={[['alike', 'as this pin, with its own die'], ['own', 'what you type']]} onPick={(v) => set({ alike: v === 'alike' })} fault={fault('bill')} />
+      <Pick label="costs, with its die" value={g.alike ? 'alike' : 'own'} options={[['alike', 'as this pin'], ['own', 'what you type']]} onPick={(v) => set({ alike: v === 'alike' })} fault={fault('bill')} />
       {g.alike ? null : <Amount label="a pin" value={g.each} currency={p.currency} fault={fault('bill.steps[0].each')} onSet={(each) => set({ each })} />}
       {g.alike ? null : <Amount label="die and carriage" value={g.once} currency={p.currency} fault={fault('bill.steps[0].once')} onSet={(once) => set({ once })} />}
       <button type="button" class="link" aria-label={`Remove ${g.name}`} onClick={() => p.onPlan((q) => withoutGoal(q, at), `Removed ${g.name}`)}>✕</button>

@@ -2,7 +2,8 @@
 // of it unlocks, and the day that can be promised.
 import type { Fault, Guess, Presale, PresalePlan, Promise as Promised } from '../engine/wire.gen';
 import { Why } from '../widgets/basic';
-import { Day, faultAt, OwnAmount } from '../widgets/MoneyFields';
+import { DateField } from '../widgets/DateField';
+import { faultAt, OwnAmount } from '../widgets/MoneyFields';
 import { PaidLadder } from '../widgets/PaidLadder';
 import { Room } from '../widgets/Room';
 import { CountField } from '../widgets/TextField';
@@ -32,8 +33,11 @@ function says(p: PresaleProps, faults: readonly Fault[]): string {
   if (faults[0]) return faults[0].what;
   if (!p.presale?.goals) return 'Counting …';
   const day = p.promise?.promise;
-  return day ? `${p.presale.goals.says} ${day.says}` : p.presale.goals.says;
+  return day ? `${p.presale.goals.says} ${shortly(day.says)}` : p.presale.goals.says;
 }
+
+/** "Promise posting by Tue 20 Apr 2027.": its reasons stand further below. */
+const shortly = (words: string) => `${words.split(':')[0]}.`;
 
 export function PresalePanel(p: PresaleProps) {
   const faults = [...(p.presale?.faults ?? []), ...(p.promise?.faults ?? [])];
@@ -78,7 +82,7 @@ function Days(p: PresaleProps & { faults: readonly Fault[] }) {
   return (
     <>
       <div class="order-fields">
-        <Day label="the pre-sale closes on" value={days.closes} fault={faultAt(p.faults, 'presale.closes')} onDay={(closes) => set({ closes }, 'End of the pre-sale')} />
+        <DateField label="the pre-sale closes on" value={days.closes} fault={faultAt(p.faults, 'presale.closes')} onDay={(closes) => set({ closes }, 'End of the pre-sale')} />
         {count('payout', 'paid out after', 'days')}
         {count('posting', 'packing and posting all', 'working days')}
         {count('carriage', 'the last parcel takes', 'days')}

@@ -4,6 +4,7 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
 import type { Demand, GoalAsk, Guess, Left, OrderItems, OrderUsual, Presale, PresalePlan, PriceList, PricedOrder, Project, Promise as Promised, Schedule, Stake } from '../engine/wire.gen';
 import { itemsOf } from './bill';
+import { setOf, startOf } from './calendar';
 import { atHand, sentenceOf } from './desk';
 import { designOf, priceListOf, type Place } from './project';
 import { guessOf, leftPlan, presaleOf, stakeOf } from './sellingPlan';
@@ -135,11 +136,13 @@ const MOST_PAID = 2000;
 /** A guess from orders, once there is something to guess from. */
 export const orderGuess = (g: Guess): Guess | undefined => (g.orders > 0 || g.daysGone > 0 ? { ...g, kind: 'orders' } : undefined);
 
-/** A goal that is priced alike has the same pin made with a die of its own. */
+/** A goal that is priced by the list is the design of that name, where the order
+ * has one; else the same pin made with a die of its own. */
 export function goalsOf(plan: PresalePlan, priced: PricedOrder, item: number): GoalAsk[] {
   const pin = priced.order.items[item];
   return plan.goals.map((g) => {
-    const own = pin && { ...pin, design: g.name, die: `goal ${g.name}`, newDie: true, dieAge: 0 };
+    const drawn = priced.order.items.find((it) => it.design === g.name);
+    const own = drawn ?? (pin && { ...pin, design: g.name, die: `goal ${g.name}`, newDie: true, dieAge: 0 });
     const bill = g.alike && own
       ? { steps: [], priced: { ...priced, order: { ...priced.order, items: [own] } }, items: [] }
       : { steps: [{ from: 1, each: g.each, once: g.once }], items: [] };
@@ -154,16 +157,8 @@ function askPresale(p: Project, at: Place, known: OrderUsual, priced: PricedOrde
   return call()?.call('presale', { name, bill: { steps: [], priced, items }, stake, goals, most: MOST_PAID, ...(guess ? { guess } : {}) }, { lane: 'presale' });
 }
 
-/** The days that the calendar counts with, or the usual ones. */
-export function scheduleOf(p: Project, known: OrderUsual, day: string): Schedule {
-  const own = (p.plans as { calendar?: Schedule } | undefined)?.calendar;
-  if (own) return { ...own, today: day };
-  const here = { country: '', weekend: known.weekend, off: [], worked: [] };
-  return {
-    today: day, launch: '', start: '', here, maker: { ...here, off: known.closures.spans }, steps: known.steps, slack: known.slack,
-    doing: '', done: 0, ways: [], way: -1, currency: '', minorDigits: 0, lunarYear: true, unpriced: false,
-  };
-}
+/** The days that the calendar counts with, or those it starts from. */
+export const scheduleOf = (p: Project, known: OrderUsual, day: string): Schedule => ({ ...(setOf(p) ?? startOf(known, day)), today: day });
 
 function askPromise(p: Project, known: OrderUsual, priced: PricedOrder) {
   const { days } = presaleOf(p, known);

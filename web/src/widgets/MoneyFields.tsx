@@ -60,16 +60,6 @@ export function Pick(p: { label: string; value: string; options: readonly (reado
   );
 }
 
-export function Day(p: { label: string; value: string; fault?: string | undefined; onDay: (day: string) => void }) {
-  return (
-    <label class="field">
-      <span class="field-label">{p.label}</span>
-      <input type="date" value={p.value} aria-invalid={p.fault ? true : undefined} onChange={(e) => p.onDay(e.currentTarget.value)} />
-      {p.fault ? <span class="complaint" role="alert">{p.fault}</span> : null}
-    </label>
-  );
-}
-
 /** What is wrong with a list as a whole. */
 export function Faults({ faults, at }: { faults: readonly Fault[]; at: string }) {
   const what = faultAt(faults, at);

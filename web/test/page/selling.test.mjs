@@ -58,7 +58,8 @@ it('invented figures are called so, and what is left is told before anything is 
 // 1500.00 = 150.00 and 100 x 0.50; postage 100 x 1.95 (11 mm thick: a large
 // letter); 30.00, 20.00 and 10.00 of packing; the bill 100 x 2.03 + 100 = 303.00.
 // 1500 - 150 - 50 - 195 - 60 - 303 = 742.00; a piece leaves 10.45 before the bill,
-// so 29 pieces cover it: 29 x 10.45 = 303.05.
+// so 29 pieces cover it: 29 x 10.45 = 303.05. At 8 g it weighs no more than a letter may,
+// packed: 8 + 8 + 3 + 1 = 20 g; it is too thick for one.
 it('one channel is what it is by hand', async () => {
   for (const n of [2, 3, 6]) await put(row(n), 'share of the good pieces', '0');
   await put(row(1), 'share of the good pieces', '100');
@@ -69,6 +70,7 @@ it('one channel is what it is by hand', async () => {
   await put('#left', 'envelope, a parcel', '0.30');
   await put('#left', 'backing card, a pin', '0.20');
   await put('#left', 'bag, a pin', '0.10');
+  await put('#left', 'a pin weighs', '8 g');
   await put('#left', 'pins with a small flaw', '0 %');
   await says('left', 'EUR 742.00 left after costs when all goes to plan, about EUR 7.420 a piece. The costs are covered from 29 pieces on');
   const lines = await d.read(`${row(1)} .quote`);
@@ -143,19 +145,22 @@ it('a pre-sale says how many cover the bill, and what more of them unlock', asyn
   await d.waitFor(() => /come with a chance of/.test(document.querySelector('#presale .rungs')?.textContent ?? ''));
 });
 
-// It closes on Fri 2 Mar 2035, is paid out 14 days later, Fri 16 Mar; making takes
-// the list's 15 working days, from Mon 19 Mar to Fri 6 Apr; carriage 6 to Mon 16
-// Apr, carding 3 to Thu 19 Apr; 5 days kept free and 3 of posting end on Tue 1 May.
+// It closes on Fri 2 Mar 2035 and is paid out 14 days later, Fri 16 Mar. Making
+// takes the list's 15 working days, Saturdays among them: from Sat 17 Mar to Tue 3
+// Apr; carriage 6 to Wed 11 Apr, carding 3 to Mon 16 Apr; 5 days kept free and 3 of
+// posting end on Thu 26 Apr.
 it('the day to promise follows the money', async () => {
   await d.evaluate(() => {
     const day = document.querySelector('#presale input[type=date]');
     day.value = '2035-03-02';
-    day.dispatchEvent(new Event('change', { bubbles: true }));
+    day.dispatchEvent(new Event('input', { bubbles: true }));
   });
-  await d.waitForText('Promise posting by Tue 1 May 2035: paid out Fri 16 Mar 2035, ready Fri 20 Apr 2035 at the earliest, 5 working days kept free.', '#presale .promised');
+  await d.waitForText('Promise posting by Thu 26 Apr 2035: paid out Fri 16 Mar 2035, ready Tue 17 Apr 2035 at the earliest, 5 working days kept free.', '#presale .promised');
 });
 
 it('fits everybody', async () => {
+  await d.evaluate(() => { document.getElementById('calendar').open = false; });
+  await says('presale', 'Promise posting by Thu 26 Apr 2035.');
   assert.deepEqual(await d.unfit(), []);
   await d.viewport(390, 844);
   assert.ok((await d.evaluate(() => document.documentElement.scrollWidth - innerWidth)) <= 0);
