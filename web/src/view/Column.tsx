@@ -22,6 +22,7 @@ import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 
 const Sight = later(() => import('./Sight'));
 const Order = later(() => import('./Order'));
+const Papers = later(() => import('./Papers'));
 const Parcel = later(() => import('./Parcel'));
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
@@ -103,6 +104,7 @@ export function Column() {
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
           <Sight />
           <Order />
+          <Papers />
           <Parcel />
         </>
       ) : null}
