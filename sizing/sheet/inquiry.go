@@ -199,7 +199,8 @@ func (in InquiryOf) back(m *message, g *group) {
 		m.line("- Fastening: %s.", amount(g.Item.Posts, "post")+" with "+plural(g.Item.Posts, "a clutch", "clutches"))
 	}
 	if g.Item.Fastening != sizing.PinBar {
-		for _, p := range g.Posts {
+		posts := slices.SortedFunc(slices.Values(g.Posts), func(a, b AskedPlace) int { return a.No - b.No })
+		for _, p := range posts {
 			m.line("  No %d, seen from behind: %s from the middle.", p.No, strings.Replace(p.say(in.Units), "in the middle", "0", 1))
 		}
 	}

@@ -28,7 +28,7 @@ func lighthouse() Asked {
 			{No: 3, Name: "black", Role: reduce.Metal, Share: .4},
 		},
 		Item:  pricing.Item{NewDie: true, Fill: sizing.Soft, Enamels: 2, Posts: 2, CutOuts: 1, Quantity: 100},
-		Posts: []AskedPlace{{1, "4.5 mm left, 3 mm above", "0.18 in left, 0.12 in above"}, {2, "4.5 mm right, 3 mm above", "0.18 in right, 0.12 in above"}},
+		Posts: []AskedPlace{{2, "4.5 mm right, 3 mm above", "0.18 in right, 0.12 in above"}, {1, "4.5 mm left, 3 mm above", "0.18 in left, 0.12 in above"}},
 		Stamp: "“SL 1”, cut in",
 		Spots: []AskedSpot{
 			{No: 1, Left: 3.25, Top: 8, Finding: sizing.Finding{Kind: sizing.ThinLine, Thinnest: .15, Limit: .2, Verdict: sizing.Fails, Count: 1}},
@@ -57,6 +57,7 @@ func TestAnInquiryLeavesNothingToGuess(t *testing.T) {
 	} {
 		assert.Contains(t, got.Body, want)
 	}
+	assert.Less(t, strings.Index(got.Body, "No 1,"), strings.Index(got.Body, "No 2,"))
 	assert.NotContains(t, got.Body, "rounded", "a note does not stand in the way")
 	for _, gap := range got.Gaps {
 		assert.Contains(t, got.Body, gap)

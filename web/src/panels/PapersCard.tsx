@@ -29,7 +29,7 @@ export function PapersCard(p: CardProps) {
     <div class="card-room">
       <div class="card-bench"><CardView answer={a} pin={p.pin} /></div>
       <p class="hint">Drag the pin, the words and your picture. The shaded rim is cut away; the dashed line is the safe margin.</p>
-      <p>{l.says} {holesWords(l)}</p>
+      <p>{holesWords(l)}</p>
       {l.warnings.length > 0 ? (
         <ul class="card-faults" aria-label="What would spoil in print">
           {l.warnings.map((w, i) => <li key={i} class={w.note ? 'note' : 'grave'}>{w.what}</li>)}

@@ -48,7 +48,7 @@ const engine = () => {
 const refuse = (what: string, todo: string) => Object.assign(new Error(what), { what, do: todo });
 
 async function askList(p: Project, kind: ListKind): Promise<Reply<'list'>> {
-  const base = { kind, name: p.order.name || s.design.value?.name || '', units: planOf(p).units ?? ('' as const) };
+  const base = { kind, name: (p.order.designs.length > 1 && p.order.name) || s.design.value?.name || '', units: planOf(p).units ?? ('' as const) };
   const e = engine();
   switch (kind) {
     case 'colours':
