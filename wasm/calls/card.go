@@ -16,6 +16,7 @@ import (
 	board "badgewright/sizing/card"
 	"badgewright/sizing/sheet"
 	"badgewright/sizing/shop"
+	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
 
@@ -47,11 +48,13 @@ func (s *Session) carded(job Job, of string, c *board.BackingCard) (*carded, err
 	if err != nil {
 		return nil, err
 	}
-	m, err := board.Impose(l, c.Sheet)
-	if err != nil {
-		return nil, err
-	}
-	return &carded{paper: sheet.CardPaper{Card: c, Laid: l, Imposed: m, Shapes: sh}, fonts: fonts, name: h.Design.Name}, nil
+	return &carded{paper: sheet.CardPaper{Card: c, Laid: l, Shapes: sh}, fonts: fonts, name: h.Design.Name}, nil
+}
+
+// imposed lays the card on its paper.
+func (k *carded) imposed() (err error) {
+	k.paper.Imposed, err = board.Impose(k.paper.Laid, k.paper.Card.Sheet)
+	return err
 }
 
 // numbersOf is what the holes of a card are called: as the posts are from
@@ -81,6 +84,11 @@ func cardLaid(s *Session, job Job, ask wire.CardAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
+	if err := k.imposed(); err != nil {
+		// The card stays on the page, with what is wrong beside its paper.
+		f := FailureOf(err)
+		k.paper.Imposed = &board.Imposed{Places: []board.CardPlace{}, Marks: [][4]unit.MM{}, Says: f.What + " " + f.Do}
+	}
 	own := *k.paper.Card
 	if own.Picture != nil {
 		p := *own.Picture
@@ -103,12 +111,15 @@ func cardFile(s *Session, job Job, ask wire.CardFileAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
+	if err := k.imposed(); err != nil {
+		return Reply{}, err
+	}
 	name := fileNamed(&sizing.Design{Name: k.name}) + "-card"
 	answer := wire.PaperFile{FileName: name + ".svg", Type: "image/svg+xml", Words: k.paper.Imposed.Says, Notes: []string{}}
 	if !ask.PDF {
 		return Reply{Answer: answer, Bytes: board.SVG(&ask.Card, k.paper.Laid, k.paper.Imposed, k.name+", backing card")}, nil
 	}
-	file, notes, err := k.paper.PDF(sheet.Meta{Title: k.name + ", backing card", Subject: "Backing card, " + k.paper.Laid.Says, Date: day}, k.fonts)
+	file, notes, err := k.paper.PDF(sheet.Meta{Title: k.name + ", backing card", Subject: k.paper.Laid.Says, Date: day}, k.fonts)
 	if err != nil {
 		return Reply{}, err
 	}

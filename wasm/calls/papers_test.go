@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/base64"
 	"encoding/csv"
+	"encoding/json"
 	"image"
 	"image/png"
 	"strings"
@@ -78,6 +79,19 @@ func TestACardIsLaidOutAndWritten(t *testing.T) {
 	pdf, file := ask[wire.PaperFile](t, s, "cardfile", wire.CardFileAsk{Of: key, Card: laid.Card, PDF: true, Today: "2027-03-01"}, nil)
 	assert.Equal(t, "sea-roundel-card.pdf", pdf.FileName)
 	assert.True(t, bytes.HasPrefix(file, []byte("%PDF-")))
+}
+
+func TestACardTooLargeForItsPaperStaysOnThePage(t *testing.T) {
+	s := NewSession()
+	_, key := askedOf(t, s)
+	withFonts(t, s)
+	c := board.BackingCard{Kind: board.Free, W: 200, H: 200, Sheet: board.CardSheet{Paper: board.A4}}
+	laid, _ := ask[wire.CardLaid](t, s, "card", wire.CardAsk{Of: key, Card: &c}, nil)
+	assert.Contains(t, laid.Sheet.Says, "does not go on A4")
+	text, err := json.Marshal(wire.CardFileAsk{Of: key, Card: c, Today: "2027-03-01"})
+	require.NoError(t, err)
+	_, err = s.Do("cardfile", text, Job{})
+	assert.ErrorContains(t, err, "does not go on A4")
 }
 
 func TestAPictureForACardStaysSmall(t *testing.T) {

@@ -17,8 +17,7 @@ export function PapersMessage({ inquiry, plan, today, onPlan, onCopy }: Props) {
   if (!inquiry) return <p class="hint">The message is being written …</p>;
   return (
     <>
-      <Choice legend="Lengths in" value={plan.units || 'mm'} options={[{ value: 'mm', label: 'millimetres' }, { value: 'in', label: 'inches' }]}
-        onPick={(v) => onPlan({ units: v === 'in' ? 'in' : '' }, v === 'in' ? 'Papers in inches' : 'Papers in millimetres')} />
+      <Lengths plan={plan} onPlan={onPlan} />
       <label class="field need-by"><span class="field-label">wanted by</span>
         <input type="date" value={plan.needBy ?? ''} min={today} onChange={(e) => onPlan({ needBy: e.currentTarget.value }, 'Day the pins are wanted')} />
       </label>
@@ -30,6 +29,26 @@ export function PapersMessage({ inquiry, plan, today, onPlan, onCopy }: Props) {
         <button type="button" class="plain" onClick={() => void onCopy(inquiry.subject).then(say)}>Copy its subject</button>
       </p>
       <p class="hint" role="status">{done}</p>
+    </>
+  );
+}
+
+type Chosen = Pick<Props, 'plan' | 'onPlan'>;
+
+function Lengths({ plan, onPlan }: Chosen) {
+  return (
+    <Choice legend="Lengths in" value={plan.units || 'mm'} options={[{ value: 'mm', label: 'millimetres' }, { value: 'in', label: 'inches' }]}
+      onPick={(v) => onPlan({ units: v === 'in' ? 'in' : '' }, v === 'in' ? 'Papers in inches' : 'Papers in millimetres')} />
+  );
+}
+
+/** What all papers have in common. */
+export function PaperUnits({ plan, onPlan }: Chosen) {
+  return (
+    <>
+      <Choice legend="Printed on" value={plan.paper ?? 'a4'} options={[{ value: 'a4', label: 'A4' }, { value: 'letter', label: 'Letter' }]}
+        onPick={(paper) => onPlan({ paper }, paper === 'letter' ? 'Papers on Letter' : 'Papers on A4')} />
+      <Lengths plan={plan} onPlan={onPlan} />
     </>
   );
 }

@@ -84,3 +84,40 @@ export function PictureThumb({ url, pin }: { url: string; pin: PinPicture | unde
   if (url) return <img class="paper-thumb" src={url} alt="" />;
   return pin ? <img class="paper-thumb" src={pin.url} alt="" /> : <Sheet>{null}</Sheet>;
 }
+
+/** The first page of the spec sheet: the front numbered, the colours, true size, facts and the proving bar. */
+export function SpecThumb({ curves, asked }: { curves: Shapes | undefined; asked: Asked | undefined }) {
+  if (!curves || !asked) return <Sheet>{null}</Sheet>;
+  const large = Math.min(46 / curves.w, 58 / curves.h);
+  const small = Math.min(0.5, 34 / curves.w, 26 / curves.h);
+  const lines = [34, 30, 26, 37, 22, 31];
+  return (
+    <Sheet>
+      <rect x="6" y="6.5" width="34" height="3" fill={INK} />
+      <path d="M6 13h93M6 82h93M6 111h93M6 126h93M6 137h93" stroke={INK} stroke-width="0.4" />
+      <g transform={`translate(8 18) scale(${large})`}><Art curves={curves} /></g>
+      {asked.colours.slice(0, 10).map((c, i) => (
+        <g key={i}>
+          <rect x="60" y={18 + i * 5} width="4" height="3.4" fill={hexOf(c.rgb)} stroke={INK} stroke-width="0.25" />
+          <rect x="67" y={19 + i * 5} width={Math.min(18, c.name.length * 1.1)} height="1.3" fill={INK} />
+          <rect x="88" y={19 + i * 5} width="9" height="1.3" fill="#8b8e93" />
+        </g>
+      ))}
+      <g transform={`translate(10 85) scale(${small})`}><Art curves={curves} /></g>
+      <g transform={`translate(${16 + 2 * curves.w * small} 85) scale(${-small} ${small})`}><path d={curves.outline.d} fill="#e6e3dd" fill-rule="evenodd" stroke={INK} stroke-width="0.6" /></g>
+      {lines.map((w, i) => <rect key={i} x={i % 2 ? 54 : 6} y={114 + Math.floor(i / 2) * 3.6} width={w} height="1.3" fill="#8b8e93" />)}
+      <rect x="6" y="129" width="88" height="1.3" fill="#8b8e93" />
+      <rect x="6" y="132.4" width="80" height="1.3" fill="#8b8e93" />
+      {[0, 1, 2, 3, 4].map((i) => <rect key={i} x={6 + i * 5} y="140" width="5" height="2" fill={i % 2 ? '#fff' : '#111'} stroke="#111" stroke-width="0.3" />)}
+    </Sheet>
+  );
+}
+
+function Art({ curves }: { curves: Shapes }) {
+  return (
+    <>
+      <path d={curves.outline.d} fill={hexOf(curves.metal.rgb)} fill-rule="evenodd" />
+      {[...curves.enamel, ...curves.printed].map((e) => <path key={`${e.role} ${e.flat}`} d={e.d} fill={hexOf(e.rgb)} fill-rule="evenodd" />)}
+    </>
+  );
+}

@@ -83,7 +83,7 @@ const overtaken = (err: unknown) => typeof err === 'object' && err !== null && '
 async function refresh(p: Project): Promise<void> {
   try {
     const all = await askedAll(p);
-    const files = ['the spec sheet'];
+    const files = ['the spec sheet', 'the layers at true size'];
     const got = await atHand.value?.call('inquiry', { asked: all, plan: planOf(p), files }, { lane: 'inquiry' });
     if (!got || s.asked.value !== p) return;
     written.value = { project: p, asked: all, inquiry: got.answer };

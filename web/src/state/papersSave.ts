@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import type { Reply } from '../engine/client';
 import type { ListKind, PaperFile, Project, ShopGround } from '../engine/wire.gen';
 import { bill } from './bill';
+import { setOf, startOf } from './calendar';
 import { atHand, faultOf } from './desk';
 import { withFonts } from './fonts';
 import { about } from './handed';
@@ -77,6 +78,24 @@ export const saveList = (kind: ListKind) =>
     return keep(answer, bytes);
   });
 
+/** The order's days as a calendar file: as they were set, or as the tool begins. */
+export const saveDays = () =>
+  make('days', async (p) => {
+    const e = engine();
+    const today = dayOf(new Date());
+    const year = Number(today.slice(0, 4));
+    const set = setOf(p) ?? startOf((await e.call('orderusual', { from: year, to: year + 1, countries: [] })).answer, today);
+    const list = priceListOf(p);
+    const { answer: items } = await e.call('orderitems', { project: s.picked(p).project });
+    const { answer } = await e.call('days', { schedule: { ...set, today }, ...(list ? { priced: { list, order: items.order } } : {}) });
+    const got = await e.call('ics', { name: s.design.value?.name ?? '', schedule: answer.schedule });
+    const wrong = [...answer.faults, ...got.answer.faults][0];
+    if (wrong) throw refuse(wrong.what, 'Correct it in the calendar under Order.');
+    if (!got.bytes) return undefined;
+    saveFile(new Blob([got.bytes], { type: got.answer.type }), got.answer.fileName);
+    return `Saved ${got.answer.fileName}`;
+  });
+
 export const saveCard = (pdf: boolean) =>
   make(pdf ? 'card pdf' : 'card svg', async (p) => {
     const card = cardNow();
@@ -84,6 +103,24 @@ export const saveCard = (pdf: boolean) =>
     await withFonts();
     const at = s.at.value;
     const { answer, bytes } = await about(anchor(p, at), at, 'cardfile', { card, pdf, today: dayOf(new Date()) });
+    return keep(answer, bytes);
+  });
+
+export const saveSpec = () =>
+  make('spec', async (p) => {
+    await withFonts();
+    const at = s.at.value;
+    const { paper, units, note } = planOf(p);
+    const ask = { format: paper ?? ('a4' as const), units: units ?? ('' as const), note: note ?? '', today: dayOf(new Date()) };
+    const { answer, bytes } = await about(anchor(p, at), at, 'specsheet', ask);
+    return keep(answer, bytes);
+  });
+
+export const saveLayers = (pdf: boolean) =>
+  make(pdf ? 'layers pdf' : 'layers svg', async (p) => {
+    if (pdf) await withFonts();
+    const at = s.at.value;
+    const { answer, bytes } = await about(anchor(p, at), at, 'layers', { pdf, today: dayOf(new Date()) });
     return keep(answer, bytes);
   });
 

@@ -1,6 +1,5 @@
 // The section of the papers, kept up while it is on the page.
 import { useEffect } from 'preact/hooks';
-import { saveCurves, tracing } from '../state/curves';
 import { bill } from '../state/bill';
 import * as a from '../state/papers';
 import * as card from '../state/papersCard';
@@ -10,9 +9,9 @@ import * as s from '../state/store';
 import { dayOf } from '../state/today';
 import { PapersCard } from '../panels/PapersCard';
 import { Act, Paper } from '../panels/PapersDesk';
-import { PapersMessage } from '../panels/PapersMessage';
+import { PaperUnits, PapersMessage } from '../panels/PapersMessage';
 import { PapersPictures } from '../panels/PapersPictures';
-import { CardThumb, LayersThumb, ListsThumb, MessageThumb, PictureThumb } from '../panels/PapersThumbs';
+import { CardThumb, LayersThumb, ListsThumb, MessageThumb, PictureThumb, SpecThumb } from '../panels/PapersThumbs';
 import { Section, Why } from '../widgets/basic';
 import { inTheWay, papersSays } from '../words/papers';
 import '../style/papers.css';
@@ -52,6 +51,12 @@ function Desk() {
   return (
     <ul class={a.late.value ? 'papers behind' : 'papers'}>
       <Paper
+        id="paper-spec" title="Spec sheet" thumb={<SpecThumb curves={a.curves.value} asked={askedHere(w)} />}
+        says="The drawing to make the pin by: all a drafter needs on its first page, front and back at true size."
+        acts={<Act solid name="spec" making={making} onAct={() => void save.saveSpec()}>Save (PDF)</Act>}
+        moreWords="paper and units" more={<PaperUnits plan={a.planOf(p)} onPlan={set} />}
+      />
+      <Paper
         id="paper-message" title="Message to a maker" thumb={<MessageThumb inquiry={w?.inquiry} />}
         says="Asks for a quote and a proof, with all a maker needs; two gaps are yours to fill."
         acts={<Act name="message" making={making} onAct={() => { if (w) void save.copied(w.inquiry.body).then((t) => (s.said.value = t)); }}>Copy</Act>}
@@ -60,7 +65,10 @@ function Desk() {
       <Paper
         id="paper-layers" title="Layers" thumb={<LayersThumb curves={a.curves.value} />}
         says="Outline, metal and each colour as clean curves at true size, for the maker’s own program."
-        acts={<button type="button" class="plain" aria-busy={tracing.value || undefined} onClick={() => void saveCurves()}>Save (SVG, mm)</button>}
+        acts={<>
+          <Act name="layers svg" making={making} onAct={() => void save.saveLayers(false)}>Save (SVG)</Act>
+          <Act name="layers pdf" making={making} onAct={() => void save.saveLayers(true)}>Save (PDF)</Act>
+        </>}
       />
       <Lists making={making} />
       <Paper
@@ -85,13 +93,20 @@ function Desk() {
   );
 }
 
+/** What is asked for of the version on the sheet. */
+function askedHere(w: a.Written | undefined) {
+  const at = s.at.value;
+  const i = w ? a.placesOf(w.project).findIndex((o) => o.design === at.design && o.version === at.version) : -1;
+  return w?.asked[i];
+}
+
 function Lists({ making }: { making: string }) {
   const one = (kind: Parameters<typeof save.saveList>[0], words: string) => <Act name={kind} making={making} onAct={() => void save.saveList(kind)}>{words}</Act>;
   return (
     <Paper
       id="paper-lists" title="Lists" thumb={<ListsThumb asked={a.written.value?.asked ?? []} />}
-      says="For a spreadsheet (CSV): the colours with their codes, what is open, and the money."
-      acts={<>{one('colours', 'Colours')}{one('spots', 'Trouble spots')}{one('quote', 'Quote')}{one('left', 'What is left')}</>}
+      says="For a spreadsheet (CSV): the colours with their codes, what is open, and the money. For your calendar (iCalendar): the order’s days."
+      acts={<>{one('colours', 'Colours')}{one('spots', 'Trouble spots')}{one('quote', 'Quote')}{one('left', 'What is left')}<Act name="days" making={making} onAct={() => void save.saveDays()}>Calendar</Act></>}
     />
   );
 }

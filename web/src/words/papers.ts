@@ -26,7 +26,7 @@ export function inTheWay({ check, project, quote }: Standing): string[] {
 export function papersSays(st: Standing, name: string): string {
   if (!st.check) return 'Reading the pin …';
   const way = inTheWay(st);
-  if (way.length === 0) return `All you send of ${name} is ready: message, lists, card and pictures.`;
+  if (way.length === 0) return `All you send of ${name} is ready: spec sheet, layers, message, lists, card and pictures.`;
   const [first = ''] = way;
   const more = way.length > 1 ? ` ${plural(way.length - 1, 'thing')} more below.` : '';
   return `Ready to send, but: ${first.charAt(0).toLowerCase()}${first.slice(1)}${more}`;
