@@ -11,6 +11,8 @@ import { anchor, askedAll, placesOf, planOf } from './papers';
 import { cardNow } from './papersCard';
 import { designOf, priceListOf, versionOf, type Place } from './project';
 import { saveFile } from './save';
+import { learn } from './selling';
+import { leftPlan } from './sellingPlan';
 import * as s from './store';
 import { dayOf } from './today';
 
@@ -62,11 +64,15 @@ async function askList(p: Project, kind: ListKind): Promise<Reply<'list'>> {
       return e.call('list', { ...base, quote, order: answer.order, maker: priceListOf(p)?.name ?? '' });
     }
     default: {
-      const plan = p.plans?.selling?.left;
       const list = priceListOf(p);
-      if (!plan || !list) throw refuse('Nothing is stated of selling yet.', 'Say under Order, “Left after costs”, how your pins find their people.');
+      const known = await learn();
+      if (!list || !known) throw refuse('There is no price list.', 'Choose or type one under Order.');
       const { answer: items } = await e.call('orderitems', { project: s.picked(p).project });
-      const { answer } = await e.call('left', { plan: { ...plan, currency: plan.currency || list.currency }, priced: { list, order: items.order } });
+      const plan = leftPlan(p, known.selling, s.at.value);
+      const grams = plan.grams || (s.shown.value?.check.back.weight ?? 0);
+      const { answer } = await e.call('left', { plan: { ...plan, grams, currency: plan.currency || list.currency }, priced: { list, order: items.order } });
+      const wrong = answer.faults[0];
+      if (wrong) throw refuse(wrong.what, 'Correct it under Order, “Left after costs”.');
       return e.call('list', { ...base, selling: answer.plan });
     }
   }
