@@ -182,7 +182,7 @@ func Clean(s string) string {
 			}
 			blank = true
 			continue
-		case unicode.In(r, unicode.Cc, unicode.Cf, unicode.Co, unicode.Cs), unicode.Is(unicode.Variation_Selector, r):
+		case unicode.In(r, unicode.Cc, unicode.Cf, unicode.Co, unicode.Cs, unicode.Variation_Selector, unicode.Noncharacter_Code_Point):
 			continue
 		}
 		b.WriteRune(r)

@@ -117,13 +117,13 @@ func TestALetterThatNoFontHasIsSaid(t *testing.T) {
 }
 
 func TestHostileNamesAreSetAsPlainText(t *testing.T) {
-	assert.Equal(t, "a b c", Clean("\x00a\tb\r\n  c\u202e\u200b\ufeff  "))
+	assert.Equal(t, "a b c", Clean("\x00a\tb\r\n  c\u202e\u200b\ufeff\ufffe  "))
 	assert.Equal(t, "H\u1ea3i", Clean("Ha\u0309i"), "letters and marks become one (as file names of some systems need)")
 	assert.Equal(t, "\ufffd", Clean("\xff"))
 	assert.Equal(t, "10\u00a0mm", Clean("10\u00a0mm"), "a number stays by its unit")
-	assert.Len(t, []rune(Clean(strings.Repeat("x", 3_000_000))), longest+1)
+	assert.Len(t, []rune(Clean(strings.Repeat("x", 300_000))), longest+1)
 	d := begun(t)
-	for _, name := range []string{"", " ", ") Tj ET Q (", `\`, "\\(", strings.Repeat("W", 100_000), "\u202eevil", "<</Type/Page>>endobj"} {
+	for _, name := range []string{"", " ", ") Tj ET Q (", `\`, "\\(", strings.Repeat("W", 10_000), "\u202eevil", "<</Type/Page>>endobj"} {
 		d.Text(20, 40, Type{Size: 11}, d.Cut(Type{Size: 11}, 100, name))
 		d.Wrap(Type{Size: 11}, 1, name)
 	}

@@ -17,7 +17,7 @@ func drawn(t require.TestingT, k int, rows ...string) (*sizing.Badge, *trace.Sha
 	s := reduce.NewSeparation(len(rows[0])*k, len(rows)*k)
 	s.Flats = []reduce.Flat{
 		{ID: 10, Name: "red", Role: reduce.Enamel, RGB: colour.RGB8{R: 200, G: 30, B: 40}},
-		{ID: 11, Name: "blue", Role: reduce.Enamel, RGB: colour.RGB8{R: 30, G: 60, B: 160}},
+		{ID: 11, Name: "blue", Role: reduce.Enamel, RGB: colour.RGB8{R: 70, G: 130, B: 180}},
 		{ID: 12, Name: "gold", Role: reduce.Metal, RGB: colour.RGB8{R: 210, G: 170, B: 70}},
 		{ID: 13, Name: "hole", Role: reduce.CutOut},
 	}

@@ -163,7 +163,8 @@ func (d *drafting) factLines(f fact) []string {
 	const most = 4
 	lines := d.Wrap(body, d.factWide(), f.says)
 	if len(lines) > most {
-		lines = append(lines[:most-1], d.Cut(body, d.factWide(), lines[most-1]+"… (whole on the next sheet)"))
+		const more = " (whole behind)"
+		lines = append(lines[:most-1], d.Cut(body, d.factWide()-d.Width(body, more), lines[most-1]+"…")+more)
 		d.long = append(d.long, f)
 	}
 	return lines

@@ -98,8 +98,8 @@ func (d *drafting) colourNumbers() {
 		rows = append(rows, row)
 	}
 	d.table(columns, rows, func(i int, x, y, high unit.MM) { d.swatch(x+7, y, 8, min(high, rowHigh), colours[i].RGB) })
-	d.y += 1
-	d.y = d.Block(margin, d.y+3, d.wide, small, "Where no code is given, take the nearest of your chart and name it in the proof. The swatches are a guide for the screen: light, plating and firing shift every colour.")
+	d.y++
+	d.paragraph(small, "Where no code is given, take the nearest of your chart and name it in the proof. The swatches are a guide for the screen: light, plating and firing shift every colour.")
 }
 
 func signed(v float64) string {

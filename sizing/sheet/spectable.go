@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"fmt"
 	"strconv"
 
 	"badgewright/reduce"
@@ -82,7 +81,7 @@ func (d *drafting) colourTable(x, y, h unit.MM, table columns) {
 	d.Line(x, y, x+wide, y, ruleLine)
 	more := "Nearest: of your chart, named in the proof. A screen shows colours only roughly; CIELAB stands behind."
 	if len(shown) < len(rows) {
-		more = fmt.Sprintf("%d more colours on the next sheets.", len(rows)-len(shown))
+		more = amount(len(rows)-len(shown), "colour") + " more on the next sheets."
 	}
 	d.Block(x, y+3.4, wide, small, more)
 }
