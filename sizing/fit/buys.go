@@ -2,6 +2,7 @@ package fit
 
 import (
 	"fmt"
+	"slices"
 
 	"badgewright/reduce"
 	"badgewright/sizing"
@@ -25,17 +26,18 @@ type Sight struct {
 	Where  string
 }
 
-// Buys prices an order of a version at every count for which the loss is known.
-// sight may be nil.
-func Buys(list run.PriceList, o run.Wanted, v *sizing.Version, losses []reduce.Loss, sight *Sight) []Buy {
-	item := o.Items[0]
+// Buys prices an order at every count of one version, its item at a place, for
+// which the loss is known. sight may be nil.
+func Buys(list run.PriceList, o run.Wanted, at int, v *sizing.Version, losses []reduce.Loss, sight *Sight) []Buy {
+	o.Items = slices.Clone(o.Items)
+	item := &o.Items[at]
 	rows := make([]Buy, 0, len(losses))
 	var before *run.Quote
 	for i, l := range losses {
 		row := Buy{Loss: l}
-		count(&item, v, l.Flats)
+		count(item, v, l.Flats)
 		item.Enamels = l.Count
-		q, err := run.PriceOrder(list, run.Wanted{Items: []run.Item{item}, Terms: o.Terms})
+		q, err := run.PriceOrder(list, o)
 		if err == nil {
 			row.Total, row.PerPiece, row.Each = q.TotalSays, q.EachSays, q.PerPiece.InexactFloat64()
 		}

@@ -65,7 +65,7 @@ func TestBuysTellsWhatEachStepCostsAndBrings(t *testing.T) {
 	// Four enamels are included: common practice, no published source.
 	require.Equal(t, 4, list.Colours.Included)
 	item := run.Item{NewDie: true, Longest: 32, Mean: 30, Fill: sizing.Soft, Posts: 1, Quantity: 300}
-	rows := Buys(list, one(item), &sizing.Version{}, []reduce.Loss{
+	rows := Buys(list, one(item), 0, &sizing.Version{}, []reduce.Loss{
 		{Count: 3, Mean: 5, Worst: 20}, {Count: 4, Mean: 2, Worst: 10}, {Count: 5, Mean: 0.2, Worst: 0.5}, {Count: 6, Mean: 0.2, Worst: 0.5},
 	}, nil)
 	require.Len(t, rows, 4)
@@ -84,7 +84,7 @@ func TestBuysSaysWhatNobodyCouldSee(t *testing.T) {
 	item := run.Item{NewDie: true, Longest: 32, Mean: 30, Fill: sizing.Soft, Posts: 1, Quantity: 300}
 	losses := []reduce.Loss{{Count: 3, Worst: 20}, {Count: 4, Worst: 10}, {Count: 5, Worst: 5}, {Count: 6, Worst: 2}}
 	sight := &Sight{Where: "on the lapel", Losses: []apart.Loss{{}, {Unseen: true}, {Unseen: true}, {Step: 9}}}
-	rows := Buys(run.Default(), one(item), &sizing.Version{}, losses, sight)
+	rows := Buys(run.Default(), one(item), 0, &sizing.Version{}, losses, sight)
 	assert.Contains(t, rows[1].Words, "nobody could see it on the lapel")
 	assert.NotContains(t, rows[1].Words, "price", "the fourth is included")
 	assert.Contains(t, rows[2].Words, "nobody could see it on the lapel, so it is not worth its price")
@@ -98,14 +98,14 @@ func TestBuysPricesTheFillsOfEachCount(t *testing.T) {
 	glitter := &sizing.Version{Colours: []sizing.VersionColour{{Flat: 1, Finish: sizing.Glitter}}}
 	item := run.Item{NewDie: true, Longest: 32, Mean: 30, Fill: sizing.Soft, Posts: 1, Quantity: 300}
 	losses := []reduce.Loss{{Count: 1, Flats: flats[:1]}, {Count: 2, Flats: flats}}
-	rows := Buys(run.Default(), one(item), glitter, losses, nil)
+	rows := Buys(run.Default(), one(item), 0, glitter, losses, nil)
 	assert.Contains(t, rows[1].Words, "about EUR\u00a00.06 a piece, EUR\u00a018.00 in all")
-	assert.Contains(t, Buys(run.Default(), one(item), &sizing.Version{}, losses, nil)[1].Words, "nothing more to pay")
+	assert.Contains(t, Buys(run.Default(), one(item), 0, &sizing.Version{}, losses, nil)[1].Words, "nothing more to pay")
 }
 
 func TestBuysWithoutAPriceStillTellsTheLoss(t *testing.T) {
 	item := run.Item{NewDie: true, Longest: 500, Mean: 500, Fill: sizing.Soft, Posts: 1, Quantity: 300}
-	rows := Buys(run.Default(), one(item), &sizing.Version{}, []reduce.Loss{{Count: 1, Worst: 30}, {Count: 2, Worst: 25}}, nil)
+	rows := Buys(run.Default(), one(item), 0, &sizing.Version{}, []reduce.Loss{{Count: 1, Worst: 30}, {Count: 2, Worst: 25}}, nil)
 	assert.Empty(t, rows[1].Total)
 	assert.Contains(t, rows[1].Words, "price not known")
 	assert.Contains(t, rows[1].Words, "a little closer")

@@ -49,7 +49,7 @@ func buys(s *Session, job Job, ask wire.BuysAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	list, order, err := u.priced(job.Progress)
+	list, order, item, err := u.pricedWithin(ask.Order, ask.Item, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
@@ -58,7 +58,7 @@ func buys(s *Session, job Job, ask wire.BuysAsk) (Reply, error) {
 		return Reply{}, err
 	}
 	answer := wire.Buys{Included: list.Colours.Included, Rows: []wire.Buy{}}
-	for _, r := range fit.Buys(list, order, u.version, losses, sight) {
+	for _, r := range fit.Buys(list, order, item, u.version, losses, sight) {
 		answer.Rows = append(answer.Rows, wire.Buy{
 			Count: r.Count, Mean: r.Mean, Worst: r.Worst, Total: r.Total, PerPiece: r.PerPiece, Each: r.Each,
 			Words: r.Words, Swatches: swatches(r.Flats), Seen: seenOf(r.Seen),

@@ -33,14 +33,14 @@ func choices(s *Session, job Job, ask wire.ChoicesAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	list, order, err := u.priced(job.Progress)
+	list, order, i, err := u.pricedWithin(ask.Order, ask.Item, job.Progress)
 	if err != nil {
 		return Reply{}, err
 	}
 	at := func(size unit.MM) (run.Item, error) {
 		return u.item(sizing.Size{MM: size, By: list.Pieces.SizeBy}, job.Progress)
 	}
-	return Reply{Answer: wire.Choices{Rows: run.Choices(list, order, 0, at)}}, nil
+	return Reply{Answer: wire.Choices{Rows: run.Choices(list, order, i, at)}}, nil
 }
 
 // orderItems is every version of every design of a project as an order.

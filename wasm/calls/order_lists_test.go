@@ -12,6 +12,7 @@ import (
 	"badgewright/sizing"
 	"badgewright/sizing/deduce"
 	"badgewright/sizing/run"
+	"badgewright/sizing/unit"
 	"badgewright/wasm/wire"
 )
 
@@ -46,6 +47,50 @@ func TestAWholeProjectIsPricedTogether(t *testing.T) {
 	open, _ := ask[run.Quote](t, s, "orderquote", wire.OrderQuoteAsk{List: list, Order: got.Order}, nil)
 	require.Len(t, open.Needs, 1)
 	assert.Equal(t, "colours.further.rate", open.Needs[0].Cell)
+}
+
+func TestChoicesWithinAnOrderCountAllOfIt(t *testing.T) {
+	s := NewSession()
+	_, p := opening(t, s, 300, 8)
+	d := &p.Project.Order.Designs[0]
+	night := d.Versions[0]
+	night.ID, night.Name = "version-2", "Night"
+	d.Versions = append(d.Versions, night)
+	d.Versions[0].Quantity, d.Versions[1].Quantity = 110, 70
+	list := &p.Project.Order.PriceLists[0]
+	list.Pieces.Together = run.ByOrder
+	all, _ := ask[wire.OrderItems](t, s, "orderitems", wire.OrderItemsAsk{Project: p.Project}, nil)
+	priced := func(enamels, quantity int) decimal.Decimal {
+		order := run.Wanted{Items: []run.Item{all.Order.Items[0], all.Order.Items[1]}}
+		order.Items[1].Enamels, order.Items[1].Quantity = enamels, quantity
+		q, _ := ask[run.Quote](t, s, "orderquote", wire.OrderQuoteAsk{List: *list, Order: order}, nil)
+		return q.Total
+	}
+	p.Version = 1
+	enamels := all.Order.Items[1].Enamels
+	got, _ := ask[wire.Choices](t, s, "choices", wire.ChoicesAsk{Picked: p, Order: &all.Order, Item: 1}, nil)
+	byKey := map[string]run.Choice{}
+	for _, c := range got.Rows {
+		byKey[c.Key] = c
+	}
+	// 180 pieces are counted together; the next break, 200, wants 20 more of this version.
+	assert.Equal(t, "90 pieces instead of 70", byKey["quantity"].What)
+	assert.Equal(t, priced(enamels, 90).Sub(priced(enamels, 70)).String(), byKey["quantity"].Total.String())
+	assert.Equal(t, priced(enamels+1, 70).Sub(priced(enamels, 70)).String(), byKey["colour+"].Total.String())
+
+	buys, _ := ask[wire.Buys](t, s, "buys", wire.BuysAsk{Picked: p, Order: &all.Order, Item: 1}, nil)
+	for _, r := range buys.Rows {
+		assert.Equal(t, unit.Money(priced(r.Count, 70), "EUR", 2), r.Total)
+	}
+	_, err := s.Do("choices", []byte(`{"picked":`+jsonOf(t, p)+`,"order":{"items":[],"terms":{}},"item":0}`), Job{})
+	assert.ErrorContains(t, err, "not in the order")
+}
+
+func jsonOf(t *testing.T, v any) string {
+	t.Helper()
+	text, err := json.Marshal(v)
+	require.NoError(t, err)
+	return string(text)
 }
 
 func TestListsAreCheckedAddedAndCompared(t *testing.T) {

@@ -1,6 +1,8 @@
 package calls
 
 import (
+	"slices"
+
 	"badgewright/reduce"
 	"badgewright/reduce/colour"
 	"badgewright/sizing"
@@ -95,6 +97,21 @@ func (u *subject) priced(p reduce.Progress) (run.PriceList, run.Wanted, error) {
 	}
 	item, err := u.item(u.design.Size, p)
 	return list, run.Wanted{Items: []run.Item{item}, Terms: u.project.Order.Terms}, err
+}
+
+// pricedWithin is the price list in use, and all that is ordered with the picked
+// version, its item made anew; without an order it is ordered alone.
+func (u *subject) pricedWithin(all *run.Wanted, at int, p reduce.Progress) (run.PriceList, run.Wanted, int, error) {
+	list, alone, err := u.priced(p)
+	if all == nil || err != nil {
+		return list, alone, 0, err
+	}
+	if at < 0 || at >= len(all.Items) {
+		return list, alone, 0, &reduce.Refusal{What: "This version is not in the order.", Do: "Ask for the order again."}
+	}
+	order := run.Wanted{Items: slices.Clone(all.Items), Terms: alone.Terms}
+	order.Items[at] = alone.Items[0]
+	return list, order, at, nil
 }
 
 // item is the picked version as one of an order, at a size.

@@ -3,6 +3,7 @@ package wire
 import (
 	"badgewright/reduce/colour"
 	"badgewright/sizing/eye"
+	"badgewright/sizing/run"
 )
 
 // BuysAsk asks what each colour buys for a picked version.
@@ -12,6 +13,9 @@ type BuysAsk struct {
 	// pin's size, from Noticed (S-CIELAB) on.
 	Viewing *eye.Viewing `json:"viewing,omitempty"`
 	Noticed float64      `json:"noticed,omitempty"`
+	// Order and Item are as in ChoicesAsk: prices are then those of all of it.
+	Order *run.Wanted `json:"order,omitempty"`
+	Item  int         `json:"item,omitempty"`
 }
 
 // Buys is the loss and the price at each count.

@@ -25,6 +25,9 @@ type Project struct {
 	Format int   `json:"format"`
 	Order  Order `json:"order"`
 	Plans  Plans `json:"plans,omitempty,omitzero"`
+	// At is which version of which design lies on the sheet; the first of the
+	// first when absent.
+	At OrderPlace `json:"at,omitempty,omitzero"`
 }
 
 // Order holds designs and the price lists to judge them by.
@@ -294,6 +297,10 @@ type QuoteAsk struct {
 // ChoicesAsk asks what each change near at hand costs.
 type ChoicesAsk struct {
 	Picked Picked `json:"picked"`
+	// Order is all that is ordered together with the picked version, which is
+	// its item at Item; absent when it is ordered alone.
+	Order *run.Wanted `json:"order,omitempty"`
+	Item  int         `json:"item,omitempty"`
 }
 
 // Choices is what each change costs from where the picked version stands; no

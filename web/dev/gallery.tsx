@@ -19,7 +19,7 @@ import { RepairAll } from '../src/panels/RepairAll';
 import { OrderPanel, type OrderProps } from '../src/panels/OrderPanel';
 import { SightPanel } from '../src/panels/SightPanel';
 import { SizesPanel } from '../src/panels/SizesPanel';
-import { NO_TERMS } from '../src/state/bill';
+import { NO_TERMS } from '../src/state/items';
 import { choices } from '../src/state/choices';
 import * as s from '../src/state/store';
 import { thumbs } from '../src/state/thumbs';

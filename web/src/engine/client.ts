@@ -365,9 +365,10 @@ async function readStart(file: Blob, most: number): Promise<ArrayBuffer> {
   }
 }
 
-/** The drawings a request is about: that on the sheet, the one before it where they are compared, and another it names. */
+/** The drawings a request is about: those of a whole project, or that on the sheet, the one before it where they are compared, and another it names. */
 export function drawingsOf(ask: unknown): string[] {
-  const a = ask as { drawing?: string; view?: View; picked?: Calls['check']['ask']['picked'] };
+  const a = ask as { drawing?: string; view?: View; picked?: Calls['check']['ask']['picked'] } & Partial<Calls['orderitems']['ask']>;
+  if (a.project) return a.project.order.designs.flatMap((d) => d.drawings.slice(-1).map((r) => r.id));
   const refs = a.picked?.project.order.designs[a.picked.design]?.drawings ?? [];
   const onSheet = refs.slice(a.view === 'changed' ? -2 : -1).map((r) => r.id);
   return a.drawing ? [...onSheet, a.drawing] : onSheet;

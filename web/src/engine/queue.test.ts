@@ -50,6 +50,7 @@ describe('the drawings a request is about', () => {
     expect(drawingsOf({ picked, view: 'changed' })).toEqual(['d1', 'd2']);
     expect(drawingsOf({ picked, drawing: 'd3' })).toEqual(['d2', 'd3']);
     expect(drawingsOf({ picked: { ...picked, design: 0 } })).toEqual([]);
+    expect(drawingsOf({ project: picked.project })).toEqual(['d2']);
     expect(drawingsOf({})).toEqual([]);
   });
 });

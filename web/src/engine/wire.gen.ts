@@ -1282,11 +1282,19 @@ export interface Plans {
   proofs?: ProofRound[];
 }
 
+/** OrderPlace is one version of one design, by their places in the project. */
+export interface OrderPlace {
+  design: number;
+  version: number;
+}
+
 /** Project is everything the person has made: the shape of the project file, of the wire and of the page's one value. */
 export interface Project {
   format: number;
   order: Order;
   plans?: Plans;
+  /** At is which version of which design lies on the sheet; the first of the first when absent. */
+  at?: OrderPlace;
 }
 
 /** LimitsFor is the usual limits for one making and fill. */
@@ -1562,12 +1570,65 @@ export interface Viewing {
   acuity: number;
 }
 
+/** Item is one version of one design in an order, as far as a price depends on it. */
+export interface Item {
+  design: string;
+  version: string;
+  /** Die is the same for items that share a die; the design's name when empty. */
+  die: string;
+  /** NewDie is false on a reorder, and DieAge then says how many months ago the die was cut. Versions of one die may all say that it is new: one pays. */
+  newDie: boolean;
+  dieAge: number;
+  longest: MM;
+  mean: MM;
+  /** enamel flats; metal is not one */
+  enamels: number;
+  fill: Fill;
+  /** Making, Plating and Thickness are those in the price when empty. */
+  making: Making;
+  plating: PlatingID;
+  thickness: MM;
+  /** Fancy is the finish of each enamel that is set apart, and Printed the number of colours printed on top. */
+  fancy: Finish[];
+  printed: number;
+  /** holes through the metal */
+  cutOuts: number;
+  /** parts that hang from each other; 0 and 1 are one */
+  parts: number;
+  rings: number;
+  chains: number;
+  /** dies beside the first */
+  furtherDies: number;
+  posts: number;
+  fastening: Fastening;
+  /** the back bears lettering or a mark */
+  stamped: boolean;
+  dome: boolean;
+  /** a kind of the list; empty for none */
+  packaging: string;
+  /** backing card from the maker */
+  card: boolean;
+  /** Weight of a piece as the maker sends it; 0 when not known. */
+  weight: Grams;
+  /** Quantity is the pieces of this version. */
+  quantity: number;
+}
+
+/** Wanted is what is asked for at one time. */
+export interface Wanted {
+  items: Item[];
+  terms: Terms;
+}
+
 /** BuysAsk asks what each colour buys for a picked version. */
 export interface BuysAsk {
   picked: Picked;
   /** Viewing, when given, also asks what an eye would see of each colour at the pin's size, from Noticed (S-CIELAB) on. */
   viewing?: Viewing;
   noticed?: number;
+  /** Order and Item are as in ChoicesAsk: prices are then those of all of it. */
+  order?: Wanted;
+  item?: number;
 }
 
 /** SeenLoss is what one count of enamels loses to an eye at the pin's size. */
@@ -2203,6 +2264,9 @@ export interface QuoteAsk {
 /** ChoicesAsk asks what each change near at hand costs. */
 export interface ChoicesAsk {
   picked: Picked;
+  /** Order is all that is ordered together with the picked version, which is its item at Item; absent when it is ordered alone. */
+  order?: Wanted;
+  item?: number;
 }
 
 /** Choice is what one change costs from where the design stands. */
@@ -2229,62 +2293,6 @@ export interface Choices {
 /** OrderItemsAsk asks what every version of every design is to a price list. It needs the drawings; what it answers is all that the calls of the order need. */
 export interface OrderItemsAsk {
   project: Project;
-}
-
-/** Item is one version of one design in an order, as far as a price depends on it. */
-export interface Item {
-  design: string;
-  version: string;
-  /** Die is the same for items that share a die; the design's name when empty. */
-  die: string;
-  /** NewDie is false on a reorder, and DieAge then says how many months ago the die was cut. Versions of one die may all say that it is new: one pays. */
-  newDie: boolean;
-  dieAge: number;
-  longest: MM;
-  mean: MM;
-  /** enamel flats; metal is not one */
-  enamels: number;
-  fill: Fill;
-  /** Making, Plating and Thickness are those in the price when empty. */
-  making: Making;
-  plating: PlatingID;
-  thickness: MM;
-  /** Fancy is the finish of each enamel that is set apart, and Printed the number of colours printed on top. */
-  fancy: Finish[];
-  printed: number;
-  /** holes through the metal */
-  cutOuts: number;
-  /** parts that hang from each other; 0 and 1 are one */
-  parts: number;
-  rings: number;
-  chains: number;
-  /** dies beside the first */
-  furtherDies: number;
-  posts: number;
-  fastening: Fastening;
-  /** the back bears lettering or a mark */
-  stamped: boolean;
-  dome: boolean;
-  /** a kind of the list; empty for none */
-  packaging: string;
-  /** backing card from the maker */
-  card: boolean;
-  /** Weight of a piece as the maker sends it; 0 when not known. */
-  weight: Grams;
-  /** Quantity is the pieces of this version. */
-  quantity: number;
-}
-
-/** Wanted is what is asked for at one time. */
-export interface Wanted {
-  items: Item[];
-  terms: Terms;
-}
-
-/** OrderPlace is one version of one design, by their places in the project. */
-export interface OrderPlace {
-  design: number;
-  version: number;
 }
 
 /** OrderItems is a project as an order. */

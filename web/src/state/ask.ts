@@ -5,6 +5,7 @@ import type { DrawingRef, Opened, Project, View } from '../engine/wire.gen';
 import { takePlan } from './before';
 import { askChoices } from './choices';
 import { atHand } from './desk';
+import { besideOf } from './items';
 import { lookOf } from './look';
 import { drawingOf, revisedOf, withDesign, withGround, withOpened } from './project';
 import * as s from './store';
@@ -67,7 +68,7 @@ function markable(p: Project): typeof s.marking.value {
   const mark = s.marking.value;
   const seen = s.shown.value;
   if (mark === 'next') return seen?.project === p && seen.check.next ? mark : undefined;
-  return mark && revisedOf(p, s.at.value) ? mark : undefined;
+  return mark && revisedOf(p) ? mark : undefined;
 }
 
 /** The sheet says how large its picture is, in device px on the long side. */
@@ -108,13 +109,13 @@ async function picture(p: Project, view: View): Promise<void> {
 /** Puts the newest picture and the newest check on the sheet together, once both are of one look. */
 function settle(): void {
   const [m, d] = [measured, struck];
-  if (!m || !d || lookOf(m.project, s.at.value) !== lookOf(d.project, s.at.value)) return;
+  if (!m || !d || lookOf(m.project) !== lookOf(d.project)) return;
   s.show(m, d);
 }
 
 async function askBuys(p: Project): Promise<void> {
   if (s.asked.value !== p || s.dragged.value || s.buys.value?.project === p) return;
-  const got = await quietly(p, (e, q) => e.call('buys', { picked: s.picked(q) }, { lane: 'buys' }));
+  const got = await quietly(p, async (e, q) => e.call('buys', { picked: s.picked(q), ...(await besideOf(q)) }, { lane: 'buys' }));
   if (got && current(got.project)) s.buys.value = { project: got.project, buys: got.value.answer };
 }
 
@@ -148,11 +149,11 @@ async function quietly<T>(p: Project, call: (e: Engine, p: Project) => Promise<T
   }
 }
 
-type Files = readonly [NamedFile, NamedFile?];
+export type Files = readonly [NamedFile, NamedFile?];
 
 /** Has the engine open a file, or two that are the lines and the colours of one
  * drawing; a refusal is told. */
-async function bring(files: Files): Promise<Opened | undefined> {
+export async function bring(files: Files): Promise<Opened | undefined> {
   if (!engine) return undefined;
   s.note.value = undefined;
   const stopper = new AbortController();
@@ -173,10 +174,11 @@ async function bring(files: Files): Promise<Opened | undefined> {
 
 /** Opens a drawing onto the sheet; when it is refused, what was open stays. */
 export async function open(files: Files, as?: string): Promise<boolean> {
+  const here = s.here();
   const brought = await bring(files);
   if (!brought) return false;
   const o = as === undefined ? takePlan(brought) : brought;
-  place(o, as);
+  here(() => place(o, as));
   if (as === undefined && o.notes.length > 0) s.tell(`${o.design.name} is on the sheet.`, o.notes.join(' '));
   return true;
 }
@@ -195,12 +197,13 @@ export function bringBack(ref: DrawingRef): Promise<void> {
 async function layOn(drawing: string, what: string): Promise<void> {
   const p = s.asked.value;
   if (!p) return;
+  const here = s.here();
   const got = await quietly(p, (e, q) => e.call('revise', { picked: s.picked(q), drawing }));
   if (!got) return;
   const { design, words, lost, places } = got.value.answer;
   s.spot.value = undefined;
   s.turned.value = false;
-  s.change((q) => withDesign(q, design, s.at.value), what);
+  here(() => s.change((q) => withDesign(q, design), what));
   s.marking.value = places > 0 ? 'changed' : undefined;
   s.tell(words, lost.join(' '));
 }
@@ -220,10 +223,11 @@ export async function chooseGround(ground: Opened['ground']): Promise<void> {
   const id = p && drawingOf(p);
   if (!p || !id) return;
   const name = s.design.value?.name;
+  const here = s.here();
   const got = await quietly(p, (e) => e.call('ground', { drawing: id, ground }, { lane: 'ground' }));
   if (!got) return;
   s.opened.value = { ...s.opened.value, [id]: got.value.answer };
-  s.change((q) => withGround(q, got.value.answer, name, s.at.value), 'Background looked at again');
+  here(() => s.change((q) => withGround(q, got.value.answer, name), 'Background looked at again'));
 }
 
 function field(err: unknown, key: string): string {

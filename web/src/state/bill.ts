@@ -2,12 +2,11 @@
 // check brings the bill of one version that a list can price; whatever else is
 // asked of the order's program.
 import { computed, effect, signal, untracked } from '@preact/signals';
-import type { Comparison, MakerRate, OrderItems, PriceList, Project, Quote, Terms } from '../engine/wire.gen';
+import type { Comparison, MakerRate, OrderPlace, PriceList, Project, Quote, Terms } from '../engine/wire.gen';
 import { atHand, sentenceOf } from './desk';
-import { drawingOf, priceListOf, versionOf } from './project';
+import { itemAt, itemsOf, NO_TERMS, versionsIn } from './items';
+import { drawingOf, pickedOf, priceListOf, versionOf } from './project';
 import * as s from './store';
-
-export const NO_TERMS: Terms = { delivery: '', shipping: '', rounds: 0, seconds: 0, free: 0 };
 
 export function withTerms(p: Project, change: Partial<Terms>): Project {
   return { ...p, order: { ...p.order, terms: { ...(p.order.terms ?? NO_TERMS), ...change } } };
@@ -22,6 +21,15 @@ export function withoutInto(p: Project): Project {
 /** What 1 of each other currency is in the one compared in, as the person typed it. */
 export const rates = signal<readonly MakerRate[]>([]);
 
+/** A bill of a whole order, or why there is none. */
+export interface Billed {
+  quote?: Quote;
+  problem?: string;
+  /** The version behind each item, where there are several, and what is left out. */
+  places?: OrderPlace[];
+  left?: string[];
+}
+
 interface Compared {
   project: Project;
   rates: readonly MakerRate[];
@@ -29,20 +37,17 @@ interface Compared {
   problem?: string;
 }
 
-const priced = signal<{ project: Project; quote?: Quote; problem?: string } | undefined>(undefined);
+const priced = signal<Billed & { project: Project } | undefined>(undefined);
 export const compared = signal<Compared | undefined>(undefined);
 
-const versions = (p: Project) => p.order.designs.reduce((n, d) => n + d.versions.length, 0);
-
 /** The check says it all: one version, and a list that prices it. */
-const plain = (p: Project, found: s.Shown) => versions(p) === 1 && found.check.quoteProblem === '';
+const plain = (p: Project, found: s.Shown) => versionsIn(p) === 1 && found.check.quoteProblem === '';
 
 /** The bill on the sheet: of an earlier wish until the new one is there. */
-export const bill = computed<{ quote?: Quote; problem?: string }>(() => {
+export const bill = computed<Billed>(() => {
   const found = s.shown.value;
   if (found && plain(found.project, found)) return { quote: found.check.quote };
-  const got = priced.value;
-  return got ? { ...(got.quote ? { quote: got.quote } : {}), ...(got.problem ? { problem: got.problem } : {}) } : { problem: found?.check.quoteProblem ?? '' };
+  return priced.value ?? { problem: found?.check.quoteProblem ?? '' };
 });
 
 /** The currencies of other makers than the one in use. */
@@ -51,24 +56,13 @@ export function foreign(p: Project): string[] {
   return [...new Set(p.order.priceLists.map((l) => l.currency))].filter((c) => c !== own);
 }
 
-let items: { project: Project; answer: Promise<OrderItems | undefined> } | undefined;
-
-/** The order as the order's program wants it, asked once for a project. */
-export function itemsOf(p: Project): Promise<OrderItems | undefined> {
-  if (items?.project !== p) {
-    const answer = atHand.value?.call('orderitems', { project: s.picked(p).project }, { lane: 'order items' }).then((g) => g.answer);
-    items = { project: p, answer: answer ?? Promise.resolve(undefined) };
-  }
-  return items.answer;
-}
-
 const overtaken = (err: unknown) => typeof err === 'object' && err !== null && 'kind' in err && (err.kind === 'superseded' || err.kind === 'stopped');
 
 async function price(p: Project, list: PriceList): Promise<void> {
   try {
     const got = await itemsOf(p);
     const q = got && (await atHand.value?.call('orderquote', { list, order: got.order }, { lane: 'order quote' }));
-    if (q && s.asked.value === p) priced.value = { project: p, quote: q.answer };
+    if (q && s.asked.value === p) priced.value = { project: p, quote: q.answer, places: got.places, left: got.left };
   } catch (err) {
     if (!overtaken(err) && s.asked.value === p) priced.value = { project: p, problem: sentenceOf(err) };
   }
@@ -89,9 +83,9 @@ async function compare(p: Project, own: PriceList, known: readonly MakerRate[]):
   const lists = p.order.priceLists.filter((l) => !need.includes(l.currency) || known.some((r) => r.currency === l.currency));
   try {
     const got = await itemsOf(p);
-    const item = got?.places.findIndex((o) => o.design === s.at.value.design && o.version === s.at.value.version) ?? -1;
+    const item = got ? itemAt(got, pickedOf(p)) : -1;
     if (!got || item < 0) return;
-    const ask = { lists, order: got.order, item, upTo: upTo(lists, versionOf(p, s.at.value)?.quantity ?? 1), currency: own.currency, rates: [...known] };
+    const ask = { lists, order: got.order, item, upTo: upTo(lists, versionOf(p)?.quantity ?? 1), currency: own.currency, rates: [...known] };
     const c = await atHand.value?.call('makers', ask, { lane: 'makers' });
     if (c && s.asked.value === p) compared.value = { ...base, comparison: c.answer };
   } catch (err) {
@@ -109,7 +103,7 @@ export function followBill(): () => void {
     const p = s.asked.value;
     const found = s.shown.value;
     const known = rates.value;
-    if (!p || !found || found.project !== p || s.dragged.value || !atHand.value || !drawingOf(p, s.at.value)) return;
+    if (!p || !found || found.project !== p || s.dragged.value || !atHand.value || !drawingOf(p)) return;
     const list = priceListOf(p);
     if (!list) return;
     untracked(() => {

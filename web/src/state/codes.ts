@@ -49,8 +49,8 @@ export function isList(fileName: string): boolean {
 
 /** What the codes hang on; a change of size or plating asks nothing anew. */
 function cause(p: Project): unknown[] {
-  const d = designOf(p, s.at.value);
-  return [p.order.colourList, d?.drawings, d?.colours, d?.edits, versionOf(p, s.at.value)?.colours];
+  const d = designOf(p);
+  return [p.order.colourList, d?.drawings, d?.colours, d?.edits, versionOf(p)?.colours];
 }
 
 /** Keeps the codes up with the project: called once. */
@@ -60,7 +60,7 @@ export function followCodes(): () => void {
     const p = s.asked.value;
     const engine = atHand.value;
     const list = p?.order.colourList;
-    if (!p || !engine || !list || !drawingOf(p, s.at.value)) {
+    if (!p || !engine || !list || !drawingOf(p)) {
       last = [];
       untracked(() => (codes.value = undefined));
       return;

@@ -1,6 +1,6 @@
 // Pure changes to what a version's colours are ordered as.
 import type { ColourEntry, ColourList, Edit, Finish, Project, Version, VersionColour } from '../engine/wire.gen';
-import { FIRST, versionOf, withEdit, withVersion, type Place } from './project';
+import { pickedOf, versionOf, withEdit, withVersion, type Place } from './project';
 
 /** Puts a maker's list into the order, or takes it out; codes that were taken stay. */
 export function withColourList(p: Project, list: ColourList | undefined): Project {
@@ -15,7 +15,7 @@ export interface Take {
 }
 
 /** Flats take codes; painted, they take the colours of the entries as well, else they keep their own. */
-export function withCodes(p: Project, takes: readonly Take[], painted: boolean, at: Place = FIRST): Project {
+export function withCodes(p: Project, takes: readonly Take[], painted: boolean, at: Place = pickedOf(p)): Project {
   const colours = takes.map(({ flat, entry }): VersionColour => ({
     ...finishOnly(p, flat, at), code: entry.code, ...(entry.name ? { named: entry.name } : {}), ...(painted ? { rgb: entry.rgb } : {}),
   }));
@@ -23,12 +23,12 @@ export function withCodes(p: Project, takes: readonly Take[], painted: boolean, 
 }
 
 /** A flat loses its code, and the colour that came with it. */
-export function withoutCode(p: Project, flat: number, at: Place = FIRST): Project {
+export function withoutCode(p: Project, flat: number, at: Place = pickedOf(p)): Project {
   return replaced(p, [flat], [finishOnly(p, flat, at)], at);
 }
 
 /** A flat gets a finish; '' is the plain one. */
-export function withFinish(p: Project, flat: number, finish: Finish, at: Place = FIRST): Project {
+export function withFinish(p: Project, flat: number, finish: Finish, at: Place = pickedOf(p)): Project {
   const { finish: _, ...had } = colourOf(versionOf(p, at), flat) ?? { flat };
   return replaced(p, [flat], [finish === '' ? had : { ...had, finish }], at);
 }
@@ -39,12 +39,12 @@ function finishOnly(p: Project, flat: number, at: Place): VersionColour {
 }
 
 /** An edit made by hand; a colour given so wins over that of a code. */
-export function withHandEdit(p: Project, edit: Edit, at: Place = FIRST): Project {
+export function withHandEdit(p: Project, edit: Edit, at: Place = pickedOf(p)): Project {
   return withEdit(edit.op === 'recolour' ? unpainted(p, edit.flat, at) : p, edit, at);
 }
 
 /** A flat is shown in its own colour again; its code stays. */
-function unpainted(p: Project, flat: number, at: Place = FIRST): Project {
+function unpainted(p: Project, flat: number, at: Place = pickedOf(p)): Project {
   const had = colourOf(versionOf(p, at), flat);
   if (!had?.rgb) return p;
   const { rgb: _, ...rest } = had;

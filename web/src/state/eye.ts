@@ -69,7 +69,7 @@ class Question<T> {
   constructor(private readonly told: Signal<Told<T> | undefined>, private readonly quick: boolean, private readonly ask: Ask<T>) {}
 
   follow(engine: Engine, project: Project, g: Gaze, moment: { seen: boolean; dragging: boolean }): void {
-    const way: Way = wayToAsk(project, this.told.peek(), moment, s.at.peek());
+    const way: Way = wayToAsk(project, this.told.peek(), moment);
     if (way === 'wait' || (way === 'as-drawn' && !this.quick)) return;
     const asDrawn = way === 'as-drawn';
     const { last } = this;
@@ -104,7 +104,7 @@ export function followEye(): () => void {
     const engine = atHand.value;
     const moment = { seen: s.shown.value?.project === p, dragging: s.dragged.value !== undefined };
     const open = sightOpen.value;
-    if (!p || !g || !engine || !drawingOf(p, s.at.value)) return;
+    if (!p || !g || !engine || !drawingOf(p)) return;
     untracked(() => {
       questions.glance.follow(engine, p, g, moment);
       if (!open) return;

@@ -6,6 +6,7 @@ import type { Engine } from '../engine/client';
 import type { Buys, Project } from '../engine/wire.gen';
 import { atHand } from './desk';
 import { gaze, type Gaze } from './eye';
+import { besideOf } from './items';
 import * as s from './store';
 
 export const seenBuys = signal<{ project: Project; gaze: Gaze; buys: Buys } | undefined>(undefined);
@@ -43,7 +44,8 @@ export function followSeenBuys(): () => void {
 
 async function ask(engine: Engine, project: Project, g: Gaze, stop: AbortSignal): Promise<void> {
   try {
-    const { answer } = await engine.call('buys', { picked: s.picked(project), viewing: g.viewing, noticed: g.thresholds.noticed }, { lane: 'buys seen', signal: stop });
+    const beside = await besideOf(project);
+    const { answer } = await engine.call('buys', { picked: s.picked(project), ...beside, viewing: g.viewing, noticed: g.thresholds.noticed }, { lane: 'buys seen', signal: stop });
     if (!stop.aborted) seenBuys.value = { project, gaze: g, buys: answer };
   } catch {
     // Stopped for something newer; or the check has said already what is wrong.

@@ -4,12 +4,12 @@ import type { Idea, Pair, Project } from '../engine/wire.gen';
 import { withHandEdit } from './colouring';
 import { atHand, sentenceOf } from './desk';
 import { cutOut } from './eyeCut';
-import { designOf, FIRST, withVersion, type Place } from './project';
+import { designOf, pickedOf, withVersion, type Place } from './project';
 import { withRepairs } from './repairs';
 import * as s from './store';
 
 /** The project with an idea made. */
-export function withIdea(p: Project, idea: Idea, at: Place = FIRST): Project {
+export function withIdea(p: Project, idea: Idea, at: Place = pickedOf(p)): Project {
   if (idea.recipe) return withRepairs(p, [idea.recipe], at);
   // An edit speaks of the colours as they are shown, so it goes with their count.
   if (idea.edit) return withHandEdit(p, { ...idea.edit, count: designOf(p, at)?.colours ?? 0 }, at);
@@ -40,7 +40,7 @@ export async function tryIdea(project: Project, idea: Idea, pair: Pair): Promise
   const mine: Trial = { project, idea, before, after: undefined, problem: '' };
   trial.value = mine;
   try {
-    const got = await atHand.peek()?.call('picture', { picked: s.picked(withIdea(project, idea, s.at.peek())), view: 'struck', longSide: LONG_SIDE }, { lane: 'idea' });
+    const got = await atHand.peek()?.call('picture', { picked: s.picked(withIdea(project, idea)), view: 'struck', longSide: LONG_SIDE }, { lane: 'idea' });
     if (!got?.bytes || trial.peek() !== mine) return;
     const { w, h } = got.answer;
     const pixels = new ImageData(new Uint8ClampedArray(got.bytes.buffer, got.bytes.byteOffset, 4 * w * h), w, h);
@@ -53,5 +53,5 @@ export async function tryIdea(project: Project, idea: Idea, pair: Pair): Promise
 /** Makes an idea, as one step that can be undone. */
 export function makeIdea(idea: Idea): void {
   trial.value = undefined;
-  s.change((p) => withIdea(p, idea, s.at.value), idea.words.replace(/\.$/, ''));
+  s.change((p) => withIdea(p, idea), idea.words.replace(/\.$/, ''));
 }

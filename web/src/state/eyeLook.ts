@@ -50,7 +50,7 @@ export function followLook(): () => void {
     const engine = atHand.value;
     const side = lookSide.value;
     const ready = sightOpen.value && side > 0 && !s.dragged.value && s.shown.value?.project === p;
-    if (!p || !g || !engine || !ready || !drawingOf(p, s.at.value)) return;
+    if (!p || !g || !engine || !ready || !drawingOf(p)) return;
     untracked(() => {
       clearTimeout(timer);
       stopper?.abort();

@@ -1,7 +1,7 @@
 // When and how to ask what is seen of a pin, so that a drag is answered within
 // a frame and nothing is measured twice.
 import type { Design, Project } from '../engine/wire.gen';
-import { designOf, type Place } from './project';
+import { designOf } from './project';
 
 /** In full; as drawn, which is a lookup at every size; or once the pin is measured. */
 export type Way = 'in-full' | 'as-drawn' | 'wait';
@@ -27,9 +27,9 @@ export interface Last {
 }
 
 /** How to ask about a project, when the last answer is about another. */
-export function wayToAsk(p: Project, last: Last | undefined, { seen, dragging }: Moment, at: Place): Way {
-  const now = designOf(p, at);
-  const before = last && designOf(last.project, at);
+export function wayToAsk(p: Project, last: Last | undefined, { seen, dragging }: Moment): Way {
+  const now = designOf(p);
+  const before = last && designOf(last.project);
   if (seen && !dragging) return 'in-full';
   if (!now || !before) return 'wait';
   const same = alike(now, before);

@@ -1,7 +1,7 @@
 // Pure changes made by hand at a spot: an area filled, a line drawn, erased or
 // taken out again.
 import type { Edit, Flat, Flats, Gap, HandLine, Project, Recipe, RGB8, Role, Touch } from '../engine/wire.gen';
-import { designOf, FIRST, hexOf, withDesign, type Place } from './project';
+import { designOf, pickedOf, hexOf, withDesign, type Place } from './project';
 
 /** What lies under a place that was touched. */
 export interface Under {
@@ -100,7 +100,7 @@ export function countFor(seen: Seen, more: number): number {
 }
 
 /** One step: an edit at an area, the count it needs, and the line that closes the gap. */
-export function withArea(p: Project, edit: Edit, colours: number, closing: Gap | undefined, at: Place = FIRST): Project {
+export function withArea(p: Project, edit: Edit, colours: number, closing: Gap | undefined, at: Place = pickedOf(p)): Project {
   const d = designOf(p, at);
   if (!d) return p;
   const recipes = closing ? [...d.recipes, lineAcross(closing)] : d.recipes;
@@ -116,7 +116,7 @@ export function lineAcross(gap: Gap): Recipe {
 /** Drawn, erased or repaired at a place, as against built all over. */
 const byHand = (r: Recipe) => r.points !== undefined;
 
-export function withRecipe(p: Project, r: Recipe, at: Place = FIRST): Project {
+export function withRecipe(p: Project, r: Recipe, at: Place = pickedOf(p)): Project {
   const d = designOf(p, at);
   return d ? withDesign(p, { recipes: [...d.recipes, r] }, at) : p;
 }

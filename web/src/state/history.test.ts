@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { begin, DEEPEST, redo, replace, undo } from './history';
+import { begin, DEEPEST, redo, replace, turn, undo } from './history';
 
 describe('history', () => {
   it('goes back and forth', () => {
@@ -16,6 +16,18 @@ describe('history', () => {
     const h = replace(undo(replace(begin(1), 2, 'two')), 9, 'nine');
     expect(h.future).toEqual([]);
     expect(undo(h).now).toBe(1);
+  });
+
+  it('goes back to where a step was made, and does it again there', () => {
+    const at = (n: number, place: string) => ({ n, place });
+    let h = replace(begin(at(1, 'a')), at(2, 'a'), 'two');
+    h = turn(turn(h, at(2, 'b')), at(2, 'c'));
+    expect(h.now).toEqual(at(2, 'c'));
+    h = undo(h);
+    expect(h.now).toEqual(at(1, 'a'));
+    h = redo(turn(h, at(1, 'd')));
+    expect(h.now).toEqual(at(2, 'a'));
+    expect(undo(replace(turn(h, at(2, 'e')), at(3, 'e'), 'three')).now).toEqual(at(2, 'e'));
   });
 
   it('stays put at both ends', () => {

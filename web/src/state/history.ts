@@ -3,6 +3,8 @@
 export interface History<T> {
   readonly past: readonly Step<T>[];
   readonly now: T;
+  /** The value as the last step made it, when it was turned since. */
+  readonly made?: T;
   readonly future: readonly Step<T>[];
 }
 
@@ -24,10 +26,16 @@ export function replace<T>(h: History<T>, now: T, what: string): History<T> {
   return { past: [...h.past, { value: h.now, what }].slice(-DEEPEST), now, future: [] };
 }
 
+/** Turns the value to another side of it: nothing to undo, and no step forward
+ * is lost. What was done again stands as it was made. */
+export function turn<T>(h: History<T>, now: T): History<T> {
+  return { ...h, now, made: h.made ?? h.now };
+}
+
 export function undo<T>(h: History<T>): History<T> {
   const last = h.past.at(-1);
   if (!last) return h;
-  return { past: h.past.slice(0, -1), now: last.value, future: [{ value: h.now, what: last.what }, ...h.future] };
+  return { past: h.past.slice(0, -1), now: last.value, future: [{ value: h.made ?? h.now, what: last.what }, ...h.future] };
 }
 
 export function redo<T>(h: History<T>): History<T> {

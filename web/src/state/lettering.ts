@@ -1,10 +1,10 @@
 // Capitals that the person marked, foot and head.
 import type { LetterMark, Lettered, Project } from '../engine/wire.gen';
-import { designOf, FIRST, withDesign, type Place } from './project';
+import { designOf, pickedOf, withDesign, type Place } from './project';
 
 const same = (a: LetterMark, b: LetterMark) => a.x0 === b.x0 && a.y0 === b.y0 && a.x1 === b.x1 && a.y1 === b.y1;
 
-export function withMark(p: Project, mark: LetterMark, at: Place = FIRST): Project {
+export function withMark(p: Project, mark: LetterMark, at: Place = pickedOf(p)): Project {
   const d = designOf(p, at);
   return d ? withDesign(p, { lettering: [...d.lettering ?? [], mark] }, at) : p;
 }

@@ -76,7 +76,7 @@ export async function askAll(project: Project): Promise<void> {
     };
     const some = answer.recipes.length > 0;
     const before = some ? await shot(project, 'mend before') : undefined;
-    const after = some ? await shot(withRepairs(project, answer.recipes, s.at.value), 'mend after') : undefined;
+    const after = some ? await shot(withRepairs(project, answer.recipes), 'mend after') : undefined;
     preview.value = { project, answer, before, after };
   } catch (err) {
     complain(err);
@@ -89,7 +89,7 @@ export async function askAll(project: Project): Promise<void> {
 /** Makes repairs, as one step. */
 export function makeRepairs(recipes: readonly Recipe[], what: string): void {
   preview.value = undefined;
-  s.change((p) => withRepairs(p, recipes, s.at.value), what);
+  s.change((p) => withRepairs(p, recipes), what);
 }
 
 export interface Sized {
@@ -105,7 +105,7 @@ export const sized = signal<Sized | undefined>(undefined);
 
 /** What that size hangs on; a change of size asks nothing anew. */
 export function sizedBy(p: Project): string {
-  const d = designOf(p, s.at.value);
+  const d = designOf(p);
   return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.parts, d?.limits, d?.size.by]);
 }
 

@@ -58,7 +58,7 @@ export async function chooseParts(choice: PartsChoice): Promise<void> {
     });
     if (!got || s.asked.value !== project) return;
     const { parts, recipes, fits, words } = got.answer;
-    s.change((p) => withDesign(p, { parts, recipes }, s.at.value), SAID[choice]);
+    s.change((p) => withDesign(p, { parts, recipes }), SAID[choice]);
     if (!fits) s.tell(words);
   } catch (err) {
     complain(err);
@@ -70,8 +70,8 @@ export async function chooseParts(choice: PartsChoice): Promise<void> {
 
 /** Changes how the parts hang, as they are by then. */
 export function withJoins(p: Project, change: (all: readonly Join[]) => Join[]): Project {
-  const parts: Parts | undefined = designOf(p, s.at.value)?.parts;
-  return parts ? withDesign(p, { parts: { ...parts, joins: change(parts.joins ?? []) } }, s.at.value) : p;
+  const parts: Parts | undefined = designOf(p)?.parts;
+  return parts ? withDesign(p, { parts: { ...parts, joins: change(parts.joins ?? []) } }) : p;
 }
 
 /** Puts one eye at a place, in shares of the drawing. */
@@ -84,7 +84,7 @@ export function moveEye(eye: EyeRef, at: [number, number]): void {
   const project = s.asked.value;
   if (!project) return;
   const before = movingEye.value?.project === project ? movingEye.value : undefined;
-  const joins = eyeAt(before?.joins ?? designOf(project, s.at.value)?.parts?.joins ?? [], eye, at);
+  const joins = eyeAt(before?.joins ?? designOf(project)?.parts?.joins ?? [], eye, at);
   movingEye.value = { project, eye, joins, ...(before?.held ? { held: before.held } : {}) };
   void ask(project, joins);
 }

@@ -85,8 +85,8 @@ export function leavePosts(): void {
 
 /** Changes what is wished of the back; what is undefined goes back to the usual. */
 export function withBack(p: Project, change: { [K in keyof Back]?: Back[K] | undefined }): Project {
-  const d = designOf(p, s.at.value);
-  return d ? withDesign(p, { back: backWith(d, change) }, s.at.value) : p;
+  const d = designOf(p);
+  return d ? withDesign(p, { back: backWith(d, change) }) : p;
 }
 
 function backWith(d: Design, change: { [K in keyof Back]?: Back[K] | undefined }): Back {

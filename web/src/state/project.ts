@@ -1,20 +1,29 @@
 // Pure changes to the project value: each returns a new project and leaves the
 // old one as it was.
-import type { Design, DrawingRef, Edit, Opened, PriceList, Project, RGB8, Version } from '../engine/wire.gen';
+import type { Design, DrawingRef, Edit, Opened, OrderPlace, PriceList, Project, RGB8, Version } from '../engine/wire.gen';
 
-/** Which design and version of the order is on the sheet. */
-export interface Place {
-  design: number;
-  version: number;
+/** Which version of which design of an order. */
+export type Place = OrderPlace;
+
+const FIRST: Place = { design: 0, version: 0 };
+
+/** What is on the sheet; the project keeps it, so that an older project value
+ * still speaks of what it was made for. A place that is gone gives way to the
+ * last one there is. */
+export function pickedOf(p: Project): Place {
+  const at = p.at ?? FIRST;
+  const design = Math.max(0, Math.min(at.design, p.order.designs.length - 1));
+  const version = Math.max(0, Math.min(at.version, (p.order.designs[design]?.versions.length ?? 1) - 1));
+  return design === at.design && version === at.version ? at : { design, version };
 }
 
-export const FIRST: Place = { design: 0, version: 0 };
+export const withPlace = (p: Project, at: Place): Project => ({ ...p, at });
 
-export function designOf(p: Project, at: Place = FIRST): Design | undefined {
+export function designOf(p: Project, at: Place = pickedOf(p)): Design | undefined {
   return p.order.designs[at.design];
 }
 
-export function versionOf(p: Project, at: Place = FIRST): Version | undefined {
+export function versionOf(p: Project, at: Place = pickedOf(p)): Version | undefined {
   return designOf(p, at)?.versions[at.version];
 }
 
@@ -22,29 +31,29 @@ export function priceListOf(p: Project): PriceList | undefined {
   return p.order.priceLists.find((l) => l.id === p.order.priceList);
 }
 
-export function drawingOf(p: Project, at: Place = FIRST): string | undefined {
+export function drawingOf(p: Project, at: Place = pickedOf(p)): string | undefined {
   return designOf(p, at)?.drawings.at(-1)?.id;
 }
 
-export function withDesign(p: Project, change: Partial<Design>, at: Place = FIRST): Project {
+export function withDesign(p: Project, change: Partial<Design>, at: Place = pickedOf(p)): Project {
   const designs = p.order.designs.map((d, i) => (i === at.design ? { ...d, ...change } : d));
   return { ...p, order: { ...p.order, designs } };
 }
 
 /** Another size by the same measure, mm. */
-export function withSize(p: Project, mm: number, at: Place = FIRST): Project {
+export function withSize(p: Project, mm: number, at: Place = pickedOf(p)): Project {
   const size = designOf(p, at)?.size;
   return size ? withDesign(p, { size: { ...size, mm } }, at) : p;
 }
 
-export function withVersion(p: Project, change: Partial<Version>, at: Place = FIRST): Project {
+export function withVersion(p: Project, change: Partial<Version>, at: Place = pickedOf(p)): Project {
   const d = designOf(p, at);
   if (!d) return p;
   const versions = d.versions.map((v, i) => (i === at.version ? { ...v, ...change } : v));
   return withDesign(p, { versions }, at);
 }
 
-export function withEdit(p: Project, edit: Edit, at: Place = FIRST): Project {
+export function withEdit(p: Project, edit: Edit, at: Place = pickedOf(p)): Project {
   const d = designOf(p, at);
   return d ? withDesign(p, { edits: [...fold(d.edits, edit), edit] }, at) : p;
 }
@@ -67,22 +76,24 @@ export function withPriceList(p: Project, change: (l: PriceList) => PriceList): 
 }
 
 /** The proposed design takes the old one's place; what is the shop's choice,
- * not the drawing's, stays: quantity and plating. */
-export function withOpened(p: Project, o: Opened, name: string | undefined, keepChoices: boolean, at: Place = FIRST): Project {
-  const before = versionOf(p, at);
-  const next = withDesign(p, { ...o.design, ...(name ? { name } : {}) }, at);
-  return keepChoices && before ? withVersion(next, { quantity: before.quantity, plating: before.plating }, at) : next;
+ * not the drawing's, stays: its versions, their quantity and plating. */
+export function withOpened(p: Project, o: Opened, name: string | undefined, keepChoices: boolean, at: Place = pickedOf(p)): Project {
+  const before = designOf(p, at);
+  const next = { ...o.design, ...(name ? { name } : {}) };
+  if (!keepChoices || !before) return withDesign(p, next, at);
+  const versions = before.versions.map((v) => ({ ...v, colours: [] }));
+  return withDesign(p, { ...next, id: before.id, versions }, at);
 }
 
 /** As opened, on another background: the other versions of the drawing are kept. */
-export function withGround(p: Project, o: Opened, name: string | undefined, at: Place = FIRST): Project {
+export function withGround(p: Project, o: Opened, name: string | undefined, at: Place = pickedOf(p)): Project {
   const before = designOf(p, at)?.drawings ?? [];
   const drawings = before.map((r, i) => (i === before.length - 1 ? { ...r, ground: o.design.drawings[0]?.ground ?? r.ground } : r));
   return withDesign(withOpened(p, o, name, true, at), { drawings }, at);
 }
 
 /** The drawing on the sheet, when another was there before it. */
-export function revisedOf(p: Project, at: Place = FIRST): { now: DrawingRef; before: DrawingRef } | undefined {
+export function revisedOf(p: Project, at: Place = pickedOf(p)): { now: DrawingRef; before: DrawingRef } | undefined {
   const [before, now] = designOf(p, at)?.drawings.slice(-2) ?? [];
   return before && now ? { before, now } : undefined;
 }

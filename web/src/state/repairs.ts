@@ -1,7 +1,7 @@
 // Pure changes that repairs make to a project, and what the list of them says.
 import type { Finding, Project, Recipe } from '../engine/wire.gen';
 import { withBuilt } from './hands';
-import { designOf, FIRST, withDesign, type Place } from './project';
+import { designOf, pickedOf, withDesign, type Place } from './project';
 
 export type RepairKind = Extract<
   Recipe['kind'],
@@ -31,7 +31,7 @@ export const mayMend = (f: Finding) => INSIDE.includes(f.kind) || OUTLINE.includ
 export const failing = (all: readonly Finding[]) => all.filter((f) => f.verdict === 'fails' && (INSIDE.includes(f.kind) || f.kind === 'sharp-tip')).length;
 
 /** Adds repairs. Metal built all over goes before what has a place. */
-export function withRepairs(p: Project, repairs: readonly Recipe[], at: Place = FIRST): Project {
+export function withRepairs(p: Project, repairs: readonly Recipe[], at: Place = pickedOf(p)): Project {
   const d = designOf(p, at);
   if (!d) return p;
   let recipes = [...d.recipes];

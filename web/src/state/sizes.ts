@@ -23,7 +23,7 @@ export function withThought(limits: Limits, t: Thought): Limits {
 
 /** What the sizes hang on; a change of size asks nothing anew. */
 function cause(p: Project): string {
-  const d = designOf(p, s.at.value);
+  const d = designOf(p);
   return JSON.stringify([d?.drawings, d?.colours, d?.edits, d?.recipes, d?.lettering, d?.parts, d?.limits, d?.making, d?.fill, d?.base, d?.thickness, d?.size.by]);
 }
 
@@ -36,7 +36,7 @@ export function followSizes(): () => void {
   let last = '';
   const stop = effect(() => {
     const p = s.history.value?.now;
-    if (!p || !atHand.value || !drawingOf(p, s.at.value)) return;
+    if (!p || !atHand.value || !drawingOf(p)) return;
     const now = cause(p);
     if (now === last) return;
     last = now;

@@ -4,10 +4,10 @@ import { batch, computed, signal } from '@preact/signals';
 import type { EngineState } from '../engine/client';
 import type { Buys, Check, Gap, Hello, LetterMark, Opened, Picked, Picture, Project, View } from '../engine/wire.gen';
 import { withColourList } from './colouring';
-import { begin, redo, replace, undo, type History } from './history';
+import { begin, redo, replace, turn, undo, type History } from './history';
 import type { Under } from './hands';
 import type { LineDraft } from './line';
-import { designOf, FIRST, versionOf, type Place } from './project';
+import { designOf, pickedOf, versionOf, withPlace, type Place } from './project';
 
 export interface Shot {
   picture: Picture;
@@ -53,9 +53,10 @@ export type Spot = { x: number; y: number } & (
   | { kind: 'line'; draft: LineDraft }
 );
 
+const NOWHERE: Place = { design: 0, version: 0 };
+
 export const hello = signal<Hello | undefined>(undefined);
 export const history = signal<History<Project> | undefined>(undefined);
-export const at = signal<Place>(FIRST);
 /** A value being dragged; it becomes a step of the history when let go. */
 export const dragged = signal<Project | undefined>(undefined);
 export const shown = signal<Shown | undefined>(undefined);
@@ -82,10 +83,12 @@ export const pointedLetter = signal<LetterMark | undefined>(undefined);
 export const said = signal('');
 
 export const asked = computed(() => dragged.value ?? history.value?.now);
-export const design = computed(() => (asked.value ? designOf(asked.value, at.value) : undefined));
-export const version = computed(() => (asked.value ? versionOf(asked.value, at.value) : undefined));
-export const shownDesign = computed(() => (shown.value ? designOf(shown.value.project, at.value) : undefined));
-export const shownVersion = computed(() => (shown.value ? versionOf(shown.value.project, at.value) : undefined));
+/** Which version of which design is on the sheet. */
+export const at = computed<Place>(() => (asked.value ? pickedOf(asked.value) : NOWHERE));
+export const design = computed(() => (asked.value ? designOf(asked.value) : undefined));
+export const version = computed(() => (asked.value ? versionOf(asked.value) : undefined));
+export const shownDesign = computed(() => (shown.value ? designOf(shown.value.project) : undefined));
+export const shownVersion = computed(() => (shown.value ? versionOf(shown.value.project) : undefined));
 export const plating = computed(() => hello.value?.platings.find((p) => p.id === shownVersion.value?.plating));
 
 /** True while the sheet still shows an earlier wish. */
@@ -93,7 +96,7 @@ export const behind = computed(() => asked.value !== undefined && shown.value?.p
 
 /** The version on the sheet, for the engine. */
 export function picked(project: Project): Picked {
-  return pickedAt(project, at.value);
+  return pickedAt(project, pickedOf(project));
 }
 
 /** A version for the engine. The maker's list is large and goes only with the
@@ -120,6 +123,45 @@ export function change(make: (p: Project) => Project, what: string): void {
   said.value = what;
 }
 
+/** Lays another version on the sheet: no step, and nothing to undo. */
+export function turnTo(place: Place): void {
+  const h = history.value;
+  if (!h) return;
+  const { design, version } = pickedOf(h.now);
+  if (design === place.design && version === place.version) return;
+  batch(() => {
+    clearSheet();
+    history.value = turn(h, withPlace(h.now, place));
+  });
+  const d = designOf(h.now, place);
+  said.value = `On the sheet: ${d?.name ?? ''}, ${versionOf(h.now, place)?.name ?? ''}`;
+}
+
+/** Puts away what speaks of the pin that was on the sheet. */
+export function clearSheet(): void {
+  dragged.value = spot.value = marking.value = pointed.value = pointedLetter.value = undefined;
+  turned.value = holding.value = false;
+}
+
+/** Returns how to do something later to the version that is on the sheet now,
+ * whatever lies there by then; nothing is done to one that is gone. */
+export function here(): (act: () => void) => void {
+  const p = asked.value;
+  const id = (q: Project, place: Place) => [designOf(q, place)?.id, versionOf(q, place)?.id].join();
+  const mine = p && pickedOf(p);
+  return (act) => {
+    const h = history.value;
+    if (!p || !mine || !h || id(h.now, mine) === id(h.now, pickedOf(h.now))) return act();
+    if (id(h.now, mine) !== id(p, mine)) return;
+    const back = pickedOf(h.now);
+    batch(() => {
+      history.value = turn(h, withPlace(h.now, mine));
+      act();
+      if (history.value) history.value = turn(history.value, withPlace(history.value.now, back));
+    });
+  };
+}
+
 /** Shows a value while it is dragged, without a step. */
 export function drag(make: (p: Project) => Project): void {
   const h = history.value;
@@ -135,12 +177,21 @@ export function start(p: Project): void {
   history.value = begin(p);
 }
 
+/** A step back or forward lies where it was made: what is on the sheet may change with it. */
+function step(to: History<Project>): void {
+  const [was, is] = [at.peek(), pickedOf(to.now)];
+  batch(() => {
+    if (was.design === is.design && was.version === is.version) spot.value = undefined;
+    else clearSheet();
+    history.value = to;
+  });
+}
+
 export function goBack(): void {
   const h = history.value;
   const last = h?.past.at(-1);
   if (!h || !last) return;
-  spot.value = undefined;
-  history.value = undo(h);
+  step(undo(h));
   said.value = `Undone: ${last.what}`;
 }
 
@@ -148,8 +199,7 @@ export function goForward(): void {
   const h = history.value;
   const next = h?.future[0];
   if (!h || !next) return;
-  spot.value = undefined;
-  history.value = redo(h);
+  step(redo(h));
   said.value = `Done again: ${next.what}`;
 }
 

@@ -99,7 +99,7 @@ export function Column() {
           <Sizes />
           <BackPanel check={check} hung={liveBack()} design={d} usual={s.hello.value?.back} turned={s.turned.value} markFault={markFault.value} onMarkFile={(f, take) => void bringMark(f, take)}
             onPosts={(posts) => s.change((q) => withDesign(withBack(q, { hand: undefined }), { posts }), posts === 0 ? 'Posts as advised' : plural(posts, 'post'))}
-            onBack={(change, what) => s.change((q) => withBack(q, change(designOf(q, s.at.value)?.back ?? {})), what)}
+            onBack={(change, what) => s.change((q) => withBack(q, change(designOf(q)?.back ?? {})), what)}
             onMetal={design}
             onTurn={() => { s.turned.value = !s.turned.value; toSheet(); }} />
           <Sight />

@@ -34,7 +34,7 @@ function UnreadCard({ spot, names, room, map }: Props) {
       <div class="card-body">
         <p>{capital(measuredAs(r))}.</p>
         <ReadAnswers reading={r} />
-        {r.parted === 'fails' ? <Passes at={r.partedFrom} none={noSize(r)} onSize={(mm, words) => { s.change((q) => withSize(q, mm, s.at.value), `Size ${words}`); close(); }} /> : null}
+        {r.parted === 'fails' ? <Passes at={r.partedFrom} none={noSize(r)} onSize={(mm, words) => { s.change((q) => withSize(q, mm), `Size ${words}`); close(); }} /> : null}
         <Steps spot={spot} n={all.length} />
       </div>
     </Popover>

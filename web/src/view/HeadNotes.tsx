@@ -12,8 +12,8 @@ export function HeadNotes() {
 
 const recipes = (change: (all: readonly Recipe[]) => Recipe[], what: string) =>
   s.change((p) => {
-    const d = designOf(p, s.at.value);
-    return d ? withDesign(p, { recipes: change(d.recipes) }, s.at.value) : p;
+    const d = designOf(p);
+    return d ? withDesign(p, { recipes: change(d.recipes) }) : p;
   }, what);
 
 /** Lines that were not in the drawing wait for a yes. */
@@ -36,7 +36,7 @@ function Proposed() {
 
 function Changed() {
   const p = s.asked.value;
-  const both = p && revisedOf(p, s.at.value);
+  const both = p && revisedOf(p);
   if (!both || s.marking.value !== 'changed') return null;
   return (
     <div class="head-note" role="status">

@@ -22,8 +22,8 @@ export function Maker() {
       onFile={(file, fileName) => void bringList(file, fileName)}
       onExample={() => void example()}
       onWhite={(white) => { const b = brought.value; if (b) void bringList(b.file, b.fileName, white); }}
-      onTake={(takes, painted) => s.change((p) => withCodes(p, takes, painted, s.at.value), takes.length === 1 ? `Took ${takes[0]?.entry.code ?? ''}` : `Took ${plural(takes.length, 'code')}`)}
-      onOff={(flat) => s.change((p) => withoutCode(p, flat, s.at.value), 'Took a code off')}
+      onTake={(takes, painted) => s.change((p) => withCodes(p, takes, painted), takes.length === 1 ? `Took ${takes[0]?.entry.code ?? ''}` : `Took ${plural(takes.length, 'code')}`)}
+      onOff={(flat) => s.change((p) => withoutCode(p, flat), 'Took a code off')}
       onAway={() => s.change((p) => withColourList(p, undefined), 'Put the colour list away')}
     />
   );

@@ -3,8 +3,9 @@ import { useEffect } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import type { MakerRate, PriceList } from '../engine/wire.gen';
 import { OrderPanel } from '../panels/OrderPanel';
-import { bill, compared, followBill, foreign, NO_TERMS, rates, withoutInto, withTerms } from '../state/bill';
+import { bill, compared, followBill, foreign, rates, withoutInto, withTerms } from '../state/bill';
 import { choices } from '../state/choices';
+import { NO_TERMS } from '../state/items';
 import * as l from '../state/lists';
 import { designOf, priceListOf, withDesign, withPriceList, withVersion } from '../state/project';
 import * as s from '../state/store';
@@ -39,7 +40,7 @@ export default function Order({ children }: { children?: ComponentChildren }) {
     <OrderPanel
       quote={quote} problem={problem ?? ''} late={s.behind.value} version={v}
       choices={choices.value?.rows ?? []} choicesLate={choices.value?.project !== p}
-      onQuantity={(quantity) => s.change((q) => withVersion(q, { quantity }, s.at.value), plural(quantity, 'pin'))}
+      onQuantity={(quantity) => s.change((q) => withVersion(q, { quantity }), plural(quantity, 'pin'))}
       list={{
         list: used, faults: l.faults.value, arrived: l.arrived.value,
         onList: (change, what) => s.change((q) => withPriceList(q, change), what),
@@ -51,7 +52,7 @@ export default function Order({ children }: { children?: ComponentChildren }) {
         list: used, terms: p.order.terms ?? NO_TERMS, extras: s.design.value?.extras ?? {}, today: day,
         onTerms: (change, what) => s.change((q) => withTerms(q, change), what),
         onNoInto: () => s.change(withoutInto, 'One currency'),
-        onExtras: (change, what) => s.change((q) => withDesign(q, { extras: { ...designOf(q, s.at.value)?.extras, ...change } }, s.at.value), what),
+        onExtras: (change, what) => s.change((q) => withDesign(q, { extras: { ...designOf(q)?.extras, ...change } }), what),
       }}
       makers={{
         lists: p.order.priceLists, used, quantity: v.quantity, comparison: c?.comparison, problem: c?.problem ?? '', late: c?.project !== p,

@@ -20,7 +20,7 @@ export function Repairs() {
       onMake={() => seen && makeRepairs(seen.answer.recipes, repairedWords(seen.answer.recipes))}
       onLeave={() => (preview.value = undefined)}
       onSeek={() => void seekSize(p)} onStop={stopSeeking}
-      onSize={(size) => s.change((q) => withSize(q, size, s.at.value), `Size ${mm(size, 1)}`)}
+      onSize={(size) => s.change((q) => withSize(q, size), `Size ${mm(size, 1)}`)}
     />
   );
 }

@@ -95,7 +95,7 @@ function endLine(): void {
   const [recipe, mark] = [recipeOf(draft), markOf(draft)];
   if (!recipe && !mark) return;
   s.spot.value = undefined;
-  s.change((p) => (recipe ? withRecipe(p, recipe, s.at.value) : mark ? withMark(p, mark, s.at.value) : p), draftWords(draft.kind).did);
+  s.change((p) => (recipe ? withRecipe(p, recipe) : mark ? withMark(p, mark) : p), draftWords(draft.kind).did);
 }
 
 /** The gap at the spot that was touched. */

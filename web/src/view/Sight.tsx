@@ -14,7 +14,7 @@ import { mm } from '../words/length';
 import { distance } from '../words/sight';
 import { both } from '../words/words';
 
-const onSize = (size: number, words: string) => s.change((p) => withSize(p, size, s.at.value), `Size ${words}`);
+const onSize = (size: number, words: string) => s.change((p) => withSize(p, size), `Size ${words}`);
 
 export default function Sight() {
   useEffect(eye.followEye, []);
@@ -29,7 +29,7 @@ export default function Sight() {
       size={{ check, offered: glance?.answer.made.map((r) => r.from.mm) ?? [], design: d, bounds: bounds.value, onSize, onBy: (by) => measureBy(by, d) }}
       glance={glance?.answer} glanceLate={eye.isLate(glance)} where={whereOf(glance?.gaze)}
       mm={d.size.mm} sizeSays={sizeSays(d.size.mm)}
-      onDrag={(size) => s.drag((p) => withSize(p, size, s.at.value))}
+      onDrag={(size) => s.drag((p) => withSize(p, size))}
       onDrop={() => s.letGo(`Size ${mm(s.design.value?.size.mm ?? d.size.mm, 1)}`)}
       onOpen={(open) => (eye.sightOpen.value = open)}
       trueSize={trueSize.value} perMM={perMM.value} onMatched={(px) => matched({ object: trueSize.value?.card.w ?? 0, px })}
@@ -53,7 +53,7 @@ function whereOf(g: eye.Gaze | undefined): string {
 function measureBy(by: Design['size']['by'], d: Design): void {
   const c = s.shown.value?.check;
   const now = c && { width: c.w, height: c.h, longest: c.longest, mean: c.mean }[by];
-  s.change((p) => withDesign(p, { size: { mm: now ?? d.size.mm, by } }, s.at.value), `Measured by ${by}`);
+  s.change((p) => withDesign(p, { size: { mm: now ?? d.size.mm, by } }), `Measured by ${by}`);
 }
 
 const toSheet = () => document.querySelector('.stage')?.scrollIntoView({ block: 'nearest' });
@@ -95,7 +95,7 @@ function eyeProps(): SightProps['eye'] {
     },
     platings: {
       ranked: neighbours?.answer.platings ?? [], platings: s.hello.value?.platings ?? [], names, late: pairLate,
-      onPlating: (plating) => s.change((p) => withVersion(p, { plating }, s.at.value), `Plating ${plating}`),
+      onPlating: (plating) => s.change((p) => withVersion(p, { plating }), `Plating ${plating}`),
     },
     thresholds: {
       thresholds, usual: usualGaze.thresholds, onUsual: () => eye.lookSo({ thresholds: usualGaze.thresholds }),

@@ -14,15 +14,15 @@ export function Sizes() {
   return (
     <SizesPanel
       sizes={sizes.value?.sizes} size={d.size} limits={d.limits} thought={thought.value} answer={thoughtOf.value}
-      onSize={(size) => s.change((p) => withSize(p, size, s.at.value), `Size ${mm(size, 1)}`)}
-      onDrag={(size) => s.drag((p) => withSize(p, size, s.at.value))}
+      onSize={(size) => s.change((p) => withSize(p, size), `Size ${mm(size, 1)}`)}
+      onDrag={(size) => s.drag((p) => withSize(p, size))}
       onDrop={() => s.letGo(`Size ${mm(s.design.value?.size.mm ?? d.size.mm, 1)}`)}
       onThink={(t) => void think(t)}
       onUse={(t) => {
         thought.value = undefined;
         s.change((p) => {
-          const q = designOf(p, s.at.value);
-          return q ? withDesign(p, { limits: withThought(q.limits, t) }, s.at.value) : p;
+          const q = designOf(p);
+          return q ? withDesign(p, { limits: withThought(q.limits, t) }) : p;
         }, `The ${LIMIT_WORDS[t.key]} is ${mm(t.mm, 2)}`);
       }}
     />

@@ -69,7 +69,7 @@ function FlatSpot({ check, room, map, spot }: CardProps & { spot: SpotOf<'flat'>
     const more = moreByEdit(flat, e);
     s.change((p) => {
       const next = withHandEdit(p, { ...e, count: seen.asked });
-      return more === 0 ? next : withDesign(next, { colours: countFor(seen, more) }, s.at.value);
+      return more === 0 ? next : withDesign(next, { colours: countFor(seen, more) });
     }, what);
     if (shut) close();
   };
@@ -154,7 +154,7 @@ function seenNow(check: Check): Seen {
 
 /** True for a drawing that came with one colour at most beside its lines. */
 function ofLinesAlone(): boolean {
-  const id = s.shown.value && drawingOf(s.shown.value.project, s.at.value);
+  const id = s.shown.value && drawingOf(s.shown.value.project);
   const opened = id ? s.opened.value[id] : undefined;
   return opened !== undefined && opened.suggested <= 1;
 }
@@ -193,7 +193,7 @@ function fill(seen: Seen, flat: Flat | undefined, under: Under, wish: Wish, side
 }
 
 function act(seen: Seen, edit: Edit, more: number, closing: Gap | undefined, what: string): void {
-  s.change((p) => withArea(p, edit, countFor(seen, more), closing, s.at.value), what);
+  s.change((p) => withArea(p, edit, countFor(seen, more), closing), what);
   close();
 }
 

@@ -9,7 +9,7 @@ import type { EyeMarked } from './EyeMarks';
 /** Places lie in the drawing, so they stand on a pin of any size that looks the same. */
 const ofShown = (told: { project: Parameters<typeof lookOf>[0] } | undefined) => {
   const shown = s.shown.value;
-  return told !== undefined && shown !== undefined && (told.project === shown.project || lookOf(told.project, s.at.value) === lookOf(shown.project, s.at.value));
+  return told !== undefined && shown !== undefined && (told.project === shown.project || lookOf(told.project) === lookOf(shown.project));
 };
 
 export const unreadNow = computed(() => (ofShown(reading.value) ? (reading.value?.answer.at.findings ?? []) : []));

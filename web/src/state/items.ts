@@ -1,0 +1,50 @@
+// The order as the order's program wants it: what every version is to a price
+// list. Each design is asked about once for as long as it stays as it is, so an
+// order may hold more drawings than the engine keeps open.
+import type { Design, OrderItems, OrderPlace, Project, Wanted } from '../engine/wire.gen';
+import { atHand } from './desk';
+import { pickedOf, type Place } from './project';
+import * as s from './store';
+
+export const NO_TERMS: Wanted['terms'] = { delivery: '', shipping: '', rounds: 0, seconds: 0, free: 0 };
+
+/** How many versions an order has in all. */
+export const versionsIn = (p: Project) => p.order.designs.reduce((n, d) => n + d.versions.length, 0);
+
+const known = new WeakMap<Design, Promise<OrderItems | undefined>>();
+
+function itemsOfDesign(p: Project, d: Design): Promise<OrderItems | undefined> {
+  const had = known.get(d);
+  if (had) return had;
+  const { at: _, ...project } = s.picked(p).project;
+  const alone = { ...project, order: { ...project.order, designs: [d] } };
+  const asked = atHand.value?.call('orderitems', { project: alone }, { lane: `order items ${d.id}` }).then((g) => g.answer) ?? Promise.resolve(undefined);
+  known.set(d, asked);
+  // What was overtaken or refused is asked again the next time.
+  asked.catch(() => known.delete(d));
+  return asked;
+}
+
+/** All of an order, with the place of each item. */
+export async function itemsOf(p: Project): Promise<OrderItems | undefined> {
+  const all: OrderItems = { order: { items: [], terms: p.order.terms ?? NO_TERMS }, places: [], left: [] };
+  for (const [design, d] of p.order.designs.entries()) {
+    const got = await itemsOfDesign(p, d);
+    if (!got) return undefined;
+    all.order.items.push(...got.order.items);
+    all.places.push(...got.places.map(({ version }): OrderPlace => ({ design, version })));
+    all.left.push(...got.left);
+  }
+  return all;
+}
+
+/** Which item of an order a version is; -1 when it is not in it. */
+export const itemAt = (items: OrderItems, at: Place) => items.places.findIndex((o) => o.design === at.design && o.version === at.version);
+
+/** What is ordered together with the version on the sheet; nothing when it is alone. */
+export async function besideOf(p: Project): Promise<{ order?: Wanted; item?: number }> {
+  if (versionsIn(p) < 2) return {};
+  const items = await itemsOf(p);
+  const item = items ? itemAt(items, pickedOf(p)) : -1;
+  return items && item >= 0 ? { order: items.order, item } : {};
+}
