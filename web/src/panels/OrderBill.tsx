@@ -1,26 +1,29 @@
 // The bill: every line, its total and what that comes to a piece. What the list
 // leaves open is asked for right here.
-import type { PriceList, Quote } from '../engine/wire.gen';
+import type { Line, PriceList, Quote } from '../engine/wire.gen';
 import { valueAt } from '../state/cells';
 import { needSays } from '../words/order';
 import { CellField, type CellsProps } from './OrderCells';
 
-export function OrderBill(p: CellsProps & { quote: Quote; late: boolean }) {
+interface Props extends CellsProps {
+  quote: Quote;
+  late: boolean;
+  /** Names of the items, where there are several. */
+  items: readonly string[];
+  /** What is not in the bill, and why. */
+  left: readonly string[];
+}
+
+export function OrderBill(p: Props) {
   const { quote: q } = p;
   const open = q.needs.length > 0;
   return (
     <>
       {q.invented ? <p class="invented">These prices are invented, to show how a price is made. Put in your own maker’s below.</p> : null}
       <table class={p.late ? 'quote behind' : 'quote'}>
-        <tbody>
-          {q.lines.map((l, i) => (
-            <tr key={i}>
-              <th scope="row">{l.what}</th>
-              <td>{l.sumSays}</td>
-              <td>{l.says}</td>
-            </tr>
-          ))}
-        </tbody>
+        {p.items.length > 1
+          ? [...p.items.keys(), WHOLE].map((i) => <Lines key={i} of={p.items[i] ?? 'the whole order'} lines={q.lines.filter((l) => l.item === i)} />)
+          : <Lines lines={q.lines} />}
         <tfoot>
           <tr><th scope="row">{open ? 'so far' : 'in all'}</th><td /><td>{q.totalSays}</td></tr>
           <tr><th scope="row">each</th><td /><td>{q.eachSays}</td></tr>
@@ -29,8 +32,27 @@ export function OrderBill(p: CellsProps & { quote: Quote; late: boolean }) {
         </tfoot>
       </table>
       {open ? <Needs {...p} /> : null}
-      {q.notes.length > 0 ? <ul class="notes bill-notes">{q.notes.map((n) => <li key={n}>{n}</li>)}</ul> : null}
+      {q.notes.length + p.left.length > 0 ? <ul class="notes bill-notes">{[...p.left, ...q.notes].map((n) => <li key={n}>{n}</li>)}</ul> : null}
     </>
+  );
+}
+
+/** The item of a line that is the whole order's own. */
+const WHOLE = -1;
+
+function Lines({ lines, of }: { lines: readonly Line[]; of?: string }) {
+  if (lines.length === 0) return null;
+  return (
+    <tbody>
+      {of ? <tr class="bill-of"><th scope="rowgroup" colSpan={3}>{of}</th></tr> : null}
+      {lines.map((l, i) => (
+        <tr key={i}>
+          <th scope="row">{of ? l.what.replace(` (${of})`, '') : l.what}</th>
+          <td>{l.sumSays}</td>
+          <td>{l.says}</td>
+        </tr>
+      ))}
+    </tbody>
   );
 }
 

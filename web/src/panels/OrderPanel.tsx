@@ -9,6 +9,12 @@ import { OrderList, type ListProps } from './OrderList';
 import { OrderMakers, type MakersProps } from './OrderMakers';
 import { OrderTerms, type TermsProps } from './OrderTerms';
 
+export interface Together {
+  items: readonly string[];
+  now: string;
+  left: readonly string[];
+}
+
 export interface OrderProps {
   quote: Quote | undefined;
   /** Why there is no bill. */
@@ -16,6 +22,9 @@ export interface OrderProps {
   /** The bill is that of an earlier wish. */
   late: boolean;
   version: Version;
+  /** Where the order holds several versions: each by its name in the order of
+   * the bill's items, the one on the sheet, and what is left out of the bill. */
+  together?: Together | undefined;
   choices: readonly Choice[];
   /** The choices are those of an earlier wish. */
   choicesLate: boolean;
@@ -36,10 +45,10 @@ export function OrderPanel(p: OrderProps) {
   const open = (p.quote?.needs.length ?? 0) > 0;
   return (
     <Section id="order" title="Order" says={says(p)} alarm={Boolean(p.problem) || open}>
-      <CountField label="Quantity" value={p.version.quantity} least={1} most={100000} unit="pins" onCount={p.onQuantity} />
+      <CountField label={p.together ? `Quantity: ${p.together.now}` : 'Quantity'} value={p.version.quantity} least={1} most={100000} unit="pins" onCount={p.onQuantity} />
       {p.problem ? <p class="warn">{p.problem}</p> : null}
-      {p.quote && !p.problem ? <OrderBill {...p.list} quote={p.quote} late={p.late} /> : null}
-      {p.quote && !p.problem && p.choices.length > 0 ? <ChoiceTable rows={p.choices} behind={p.choicesLate} /> : null}
+      {p.quote && !p.problem ? <OrderBill {...p.list} quote={p.quote} late={p.late} items={p.together?.items ?? []} left={p.together?.left ?? []} /> : null}
+      {p.quote && !p.problem && p.choices.length > 0 ? <ChoiceTable rows={p.choices} behind={p.choicesLate} of={p.together?.now} /> : null}
       <OrderTerms {...p.terms} />
       <OrderMakers {...p.makers} />
       <OrderList {...p.list} />

@@ -2,9 +2,9 @@
 // check brings the bill of one version that a list can price; whatever else is
 // asked of the order's program.
 import { computed, effect, signal, untracked } from '@preact/signals';
-import type { Comparison, MakerRate, OrderPlace, PriceList, Project, Quote, Terms } from '../engine/wire.gen';
+import type { Comparison, MakerRate, PriceList, Project, Terms } from '../engine/wire.gen';
 import { atHand, sentenceOf } from './desk';
-import { itemAt, itemsOf, NO_TERMS, versionsIn } from './items';
+import { itemAt, itemsOf, NO_TERMS, priced, versionsIn, type Billed } from './items';
 import { drawingOf, pickedOf, priceListOf, versionOf } from './project';
 import * as s from './store';
 
@@ -21,15 +21,6 @@ export function withoutInto(p: Project): Project {
 /** What 1 of each other currency is in the one compared in, as the person typed it. */
 export const rates = signal<readonly MakerRate[]>([]);
 
-/** A bill of a whole order, or why there is none. */
-export interface Billed {
-  quote?: Quote;
-  problem?: string;
-  /** The version behind each item, where there are several, and what is left out. */
-  places?: OrderPlace[];
-  left?: string[];
-}
-
 interface Compared {
   project: Project;
   rates: readonly MakerRate[];
@@ -37,7 +28,6 @@ interface Compared {
   problem?: string;
 }
 
-const priced = signal<Billed & { project: Project } | undefined>(undefined);
 export const compared = signal<Compared | undefined>(undefined);
 
 /** The check says it all: one version, and a list that prices it. */

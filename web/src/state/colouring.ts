@@ -1,6 +1,6 @@
 // Pure changes to what a version's colours are ordered as.
 import type { ColourEntry, ColourList, Edit, Finish, Project, Version, VersionColour } from '../engine/wire.gen';
-import { pickedOf, versionOf, withEdit, withVersion, type Place } from './project';
+import { designOf, pickedOf, versionOf, withEdit, withVersion, type Place } from './project';
 
 /** Puts a maker's list into the order, or takes it out; codes that were taken stay. */
 export function withColourList(p: Project, list: ColourList | undefined): Project {
@@ -38,8 +38,12 @@ function finishOnly(p: Project, flat: number, at: Place): VersionColour {
   return finish ? { flat, finish } : { flat };
 }
 
-/** An edit made by hand; a colour given so wins over that of a code. */
+/** An edit made by hand; a colour given so wins over that of a code. Where a
+ * design has several versions, it is the colour of the one at hand alone. */
 export function withHandEdit(p: Project, edit: Edit, at: Place = pickedOf(p)): Project {
+  if (edit.op === 'recolour' && edit.rgb && (designOf(p, at)?.versions.length ?? 0) > 1) {
+    return replaced(p, [edit.flat], [{ ...(colourOf(versionOf(p, at), edit.flat) ?? { flat: edit.flat }), rgb: edit.rgb }], at);
+  }
   return withEdit(edit.op === 'recolour' ? unpainted(p, edit.flat, at) : p, edit, at);
 }
 

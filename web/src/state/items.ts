@@ -1,7 +1,8 @@
 // The order as the order's program wants it: what every version is to a price
 // list. Each design is asked about once for as long as it stays as it is, so an
 // order may hold more drawings than the engine keeps open.
-import type { Design, OrderItems, OrderPlace, Project, Wanted } from '../engine/wire.gen';
+import { computed, signal } from '@preact/signals';
+import type { Design, OrderItems, OrderPlace, Project, Quote, Wanted } from '../engine/wire.gen';
 import { atHand } from './desk';
 import { pickedOf, type Place } from './project';
 import * as s from './store';
@@ -10,6 +11,27 @@ export const NO_TERMS: Wanted['terms'] = { delivery: '', shipping: '', rounds: 0
 
 /** How many versions an order has in all. */
 export const versionsIn = (p: Project) => p.order.designs.reduce((n, d) => n + d.versions.length, 0);
+
+/** A bill of a whole order, or why there is none. */
+export interface Billed {
+  quote?: Quote;
+  problem?: string;
+  /** The version behind each item, and what is left out. */
+  places?: OrderPlace[];
+  left?: string[];
+}
+
+/** The bill that the order's program made last. */
+export const priced = signal<Billed & { project: Project } | undefined>(undefined);
+
+/** What a piece comes to in an order of several versions, for its title. */
+export const eachInAll = computed(() => {
+  const p = s.shown.value?.project;
+  if (!p || versionsIn(p) < 2) return undefined;
+  const quote = priced.value?.quote;
+  if (!quote || quote.needs.length > 0) return { says: 'no price', of: '' };
+  return { says: quote.eachSays, of: `over all ${quote.pieces}` };
+});
 
 const known = new WeakMap<Design, Promise<OrderItems | undefined>>();
 

@@ -1,13 +1,13 @@
 // The section of the order, kept up while it is on the page.
 import { useEffect } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
-import type { MakerRate, PriceList } from '../engine/wire.gen';
-import { OrderPanel } from '../panels/OrderPanel';
+import type { MakerRate, PriceList, Project } from '../engine/wire.gen';
+import { OrderPanel, type Together } from '../panels/OrderPanel';
 import { bill, compared, followBill, foreign, rates, withoutInto, withTerms } from '../state/bill';
 import { choices } from '../state/choices';
-import { NO_TERMS } from '../state/items';
+import { NO_TERMS, versionsIn, type Billed } from '../state/items';
 import * as l from '../state/lists';
-import { designOf, priceListOf, withDesign, withPriceList, withVersion } from '../state/project';
+import { designOf, pickedOf, priceListOf, versionOf, withDesign, withPriceList, withVersion, type Place } from '../state/project';
 import * as s from '../state/store';
 import { dayOf } from '../state/today';
 import { plural } from '../words/words';
@@ -24,6 +24,13 @@ const inList = (id: string, change: Partial<PriceList>, what: string) =>
     return old ? l.withListFor(p, { ...old, ...change }) : p;
   }, what);
 
+/** An order of several versions says which of them each line is for. */
+function togetherOf(p: Project, { places, left }: Billed): Together | undefined {
+  if (versionsIn(p) < 2) return undefined;
+  const name = (at: Place) => [designOf(p, at)?.name, versionOf(p, at)?.name].join(', ');
+  return { items: (places ?? []).map(name), now: name(pickedOf(p)), left: left ?? [] };
+}
+
 export default function Order({ children }: { children?: ComponentChildren }) {
   useEffect(() => {
     const stops = [followBill(), l.followFaults()];
@@ -38,7 +45,7 @@ export default function Order({ children }: { children?: ComponentChildren }) {
   const day = dayOf(new Date());
   return (
     <OrderPanel
-      quote={quote} problem={problem ?? ''} late={s.behind.value} version={v}
+      quote={quote} problem={problem ?? ''} late={s.behind.value} version={v} together={togetherOf(p, bill.value)}
       choices={choices.value?.rows ?? []} choicesLate={choices.value?.project !== p}
       onQuantity={(quantity) => s.change((q) => withVersion(q, { quantity }), plural(quantity, 'pin'))}
       list={{

@@ -2,6 +2,7 @@
 import { computed } from '@preact/signals';
 import { setPictureSide, touch } from '../state/ask';
 import { openBefore } from '../state/before';
+import { eachInAll } from '../state/items';
 import { bounds } from '../state/bounds';
 import { underOf, withRecipe } from '../state/hands';
 import { withMark } from '../state/lettering';
@@ -17,6 +18,7 @@ import { go } from './go';
 import { openDemo, openFirst, pasteNow } from './doors';
 import { draftWords } from '../words/hands';
 import { HeadNotes } from './HeadNotes';
+import { later } from './later';
 import { layOut, NARROW } from './layout';
 import { LineMode } from './LineMode';
 import type { Point } from './place';
@@ -27,6 +29,8 @@ import { Tools } from './Tools';
 import { Twin, twinSize } from './Twin';
 import { Doors } from '../widgets/Doors';
 import { useRoom } from './useRoom';
+
+const Designs = later(() => import('./Designs'));
 
 /** Another drawing or another measure makes the two numbers incomparable. */
 const factor = computed(() => {
@@ -118,6 +122,7 @@ export function Sheet() {
     <section class="sheet" aria-label="The sheet">
       <Tools />
       <Doors onFiles={openFirst} onPaste={() => void pasteNow()} onBefore={openBefore} onDemo={(d) => void openDemo(d)} />
+      <div class="shelf"><Designs /></div>
       <HeadNotes />
       <div class="stage" ref={ref}>
         <Stage
@@ -154,7 +159,7 @@ export function Sheet() {
         </ul>
       ) : null}
       <TitleBlock
-        check={check} design={s.shownDesign.value} version={s.shownVersion.value} plating={s.plating.value} behind={s.behind.value}
+        check={check} design={s.shownDesign.value} version={s.shownVersion.value} plating={s.plating.value} behind={s.behind.value} each={eachInAll.value}
         onName={(name) => s.change((p) => withDesign(p, { name }), `Named ${name}`)} onGo={go}
       />
     </section>

@@ -10,11 +10,13 @@ interface Props {
   version: Version | undefined;
   plating: Plating | undefined;
   behind: boolean;
+  /** What a piece comes to where the order holds more than this version. */
+  each?: { says: string; of: string } | undefined;
   onName: (name: string) => void;
   onGo: (section: string) => void;
 }
 
-export function TitleBlock({ check, design, version, plating, behind, onName, onGo }: Props) {
+export function TitleBlock({ check, design, version, plating, behind, each, onName, onGo }: Props) {
   if (!check || !design || !version) return <div class="title-block empty" />;
   const v = VERDICT[check.verdict];
   return (
@@ -27,7 +29,7 @@ export function TitleBlock({ check, design, version, plating, behind, onName, on
       <Cell label="making" value={MAKING_WORDS[design.making]} more={FILL_WORDS[design.fill]} onClick={() => onGo('metal')} />
       <Cell label="plating" value={plating?.name ?? '—'} onClick={() => onGo('metal')} />
       <Cell label="quantity" value={plural(version.quantity, 'pin')} onClick={() => onGo('order')} />
-      <Cell label="each" value={eachWords(check)} more={check.quote.invented ? 'invented prices' : undefined} onClick={() => onGo('order')} />
+      <Cell label="each" value={each?.says ?? eachWords(check)} more={[each?.of, check.quote.invented && 'invented prices'].filter(Boolean).join(', ')} onClick={() => onGo('order')} />
       <button type="button" class={`cell verdict ${check.verdict}`} onClick={() => onGo('metal')}>
         <span class="stamp" aria-hidden="true">{v.mark}</span>
         <span><span class="field-label">{v.word}</span>{check.words}</span>

@@ -14,13 +14,19 @@ export const DEMOS = {
 export type Demo = keyof typeof DEMOS;
 
 export async function openDemo(demo: Demo): Promise<void> {
+  const got = await demoFile(demo);
+  if (got) await open(got.files, got.name);
+}
+
+/** The file of an example, and the name it goes by; nothing when it did not come. */
+export async function demoFile(demo: Demo): Promise<{ files: [NamedFile]; name: string } | undefined> {
   const name = `${demo}.svg`;
   const got = await fetch(new URL(`./static/demo/${name}`, document.baseURI));
   if (!got.ok) {
     tell(`The example "${DEMOS[demo]}" did not come.`, 'Choose a drawing of your own, or load the page again.');
-    return;
+    return undefined;
   }
-  await open([{ file: new Blob([await got.arrayBuffer()], { type: 'image/svg+xml' }), name }], DEMOS[demo]);
+  return { files: [{ file: new Blob([await got.arrayBuffer()], { type: 'image/svg+xml' }), name }], name: DEMOS[demo] };
 }
 
 /** A list lands under Colours, wherever on the page it was let go. */
@@ -42,28 +48,39 @@ export function reviseFirst(files: FileList | null): void {
 }
 
 function withPictures(files: FileList | null | undefined, use: (pictures: [NamedFile, NamedFile?]) => void): void {
+  const pictures = filesOf(files);
+  if (pictures) use(pictures);
+}
+
+/** One picture, or two that are the lines and the colours of one drawing; more are told. */
+export function filesOf(files: FileList | null | undefined): [NamedFile, NamedFile?] | undefined {
   const [first, second, more] = [...(files ?? [])];
-  if (!first) return;
+  if (!first) return undefined;
   if (more) tell('These are more than two pictures.', 'Bring one drawing, or its lines and its colours as two pictures.');
-  else use(second ? [named(first), named(second)] : [named(first)]);
+  else return second ? [named(first), named(second)] : [named(first)];
+  return undefined;
 }
 
 const named = (file: File) => ({ file, name: file.name });
 
 /** Paste by button: browsers ask the person first, and some do not offer it at all. */
 export async function pasteNow(): Promise<void> {
+  const got = await pastedFile();
+  if (got) await open(got);
+}
+
+/** The picture on the clipboard; that there is none is told. */
+export async function pastedFile(): Promise<[NamedFile] | undefined> {
   try {
     for (const item of await navigator.clipboard.read()) {
       const type = item.types.find((t) => t.startsWith('image/'));
-      if (type) {
-        await open([{ file: await item.getType(type), name: `pasted.${type.slice(6).replace(/\+.*/, '')}` }]);
-        return;
-      }
+      if (type) return [{ file: await item.getType(type), name: `pasted.${type.slice(6).replace(/\+.*/, '')}` }];
     }
     tell('There is no picture to paste.', 'Copy one first, or choose its file.');
   } catch {
     tell('This browser keeps the clipboard closed to buttons.', 'Press Ctrl+V (or Cmd+V) here, or choose the file.');
   }
+  return undefined;
 }
 
 /** Listens for drops and pastes anywhere on the page. */

@@ -5,13 +5,15 @@ interface Props {
   rows: readonly Choice[];
   /** Lines of an earlier wish, kept until the new ones come. */
   behind: boolean;
+  /** Which version is changed, where the order has several: the figures are those of all of it. */
+  of?: string | undefined;
 }
 
-export function ChoiceTable({ rows, behind }: Props) {
+export function ChoiceTable({ rows, behind, of }: Props) {
   return (
     <details class="more choices">
       <summary>What each choice costs</summary>
-      <p class="hint">One change at a time from where the pin stands now; nothing is changed here.</p>
+      <p class="hint">One change at a time{of ? ` to ${of}` : ''} from where the pin stands now; nothing is changed here.{of ? ' “In all” and “a piece” are of the whole order.' : ''}</p>
       <table class={behind ? 'behind' : undefined}>
         <thead>
           <tr><th scope="col">with</th><th scope="col">a piece, about</th><th scope="col">in all</th></tr>
