@@ -42,9 +42,10 @@ function Other({ design, no, chipOf, onTurn }: Props & { design: Design; no: num
   const n = design.versions.length;
   return (
     <li>
-      <button type="button" class="strip-design" onClick={() => onTurn(place)} aria-label={`Lay ${design.name} on the sheet`}>
+      <button type="button" class="strip-design" onClick={() => onTurn(place)}>
         <Small picture={chipOf(place)} />
         <span class="strip-name">{design.name}{n > 1 ? <small>{plural(n, 'version')}</small> : null}</span>
+        <span class="unseen">: lay it on the sheet</span>
       </button>
     </li>
   );
@@ -55,9 +56,10 @@ function Current(p: Props & { design: Design }) {
   const alone = design.versions.length === 1;
   return (
     <li class="strip-now">
-      <button type="button" class="strip-design now" aria-expanded={p.card === 'design'} onClick={() => p.onCard('design')} aria-label={`${design.name}, on the sheet: rename, copy, take out`}>
+      <button type="button" class="strip-design now" aria-expanded={p.card === 'design'} onClick={() => p.onCard('design')}>
         {alone ? null : <span class="strip-label small-caps">design</span>}
         <span class="strip-name">{design.name}</span>
+        <span class="unseen">, on the sheet: rename, copy, take out</span>
         <Turned />
       </button>
       <ul class="strip-versions">
@@ -72,16 +74,15 @@ function Chip(p: Props & { version: Version; place: Place }) {
   const { version: v, place } = p;
   const now = place.version === p.at.version;
   const plating = p.platings.find((x) => x.id === v.plating)?.name ?? v.plating;
-  const says = `${v.name}: ${plating}, ${plural(v.quantity, 'pin')}`;
   return (
     <li>
       <button
         type="button" class={now ? 'strip-chip now' : 'strip-chip'} aria-current={now ? 'true' : undefined} aria-expanded={now ? p.card === 'version' : undefined}
-        aria-label={now ? `${says}; on the sheet: change, copy, take out` : `Lay ${says} on the sheet`}
         onClick={() => (now ? p.onCard('version') : p.onTurn(place))}
       >
         <Small picture={p.chipOf(place)} />
         <span class="strip-name">{v.name}<small>{plating} · {v.quantity}</small></span>
+        <span class="unseen"> pins{now ? ', on the sheet: change, copy, take out' : ': lay them on the sheet'}</span>
         {now ? <Turned /> : null}
       </button>
     </li>
