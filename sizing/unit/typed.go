@@ -3,6 +3,7 @@ package unit
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -126,12 +127,43 @@ func inPlainPoints(t string) string {
 	return strings.ReplaceAll(t[:at], mark, "") + "." + t[at+1:]
 }
 
+// signs are the signs that people put before or behind an amount, and the
+// currencies that each may stand for (ISO 4217 codes; from memory).
+var signs = []struct {
+	sign  string
+	codes []string
+}{
+	{"€", []string{"EUR"}},
+	{"£", []string{"GBP"}},
+	{"$", []string{"USD", "CAD", "AUD", "NZD", "SGD", "HKD", "MXN"}},
+	{"¥", []string{"JPY", "CNY"}},
+}
+
+// withoutSign takes a currency's sign off an amount in that currency; other is
+// the sign of another.
+func withoutSign(t, currency string) (bare, other string) {
+	for _, s := range signs {
+		if !strings.HasPrefix(t, s.sign) && !strings.HasSuffix(t, s.sign) {
+			continue
+		}
+		if !slices.Contains(s.codes, currency) {
+			return t, s.sign
+		}
+		return strings.TrimSpace(strings.TrimSuffix(strings.TrimPrefix(t, s.sign), s.sign)), ""
+	}
+	return t, ""
+}
+
 // ParseAmount reads a rate of a price list, exactly: "1.25", "1,25", "EUR 1.25",
-// "12 %". What stands beside the field, a currency's code or "%", may be
+// "€ 1,25", "12 %". What stands beside the field, a currency's code or "%", may be
 // repeated; another is a *Mistake, as is less than nothing.
 func ParseAmount(text, beside string) (decimal.Decimal, error) {
 	shown := strings.TrimSpace(text)
-	t := inPlainPoints(spaces.Replace(without(text, beside)))
+	bare, other := withoutSign(without(text, beside), beside)
+	if other != "" {
+		return decimal.Zero, &Mistake{What: fmt.Sprintf("%q is not in %s.", shown, orMoney(beside)), Do: amountDo}
+	}
+	t := inPlainPoints(spaces.Replace(bare))
 	whole, parts, _ := strings.Cut(strings.Replace(t, ",", ".", 1), ".")
 	switch {
 	case strings.Trim(t, ".,") == "":
@@ -148,6 +180,14 @@ func ParseAmount(text, beside string) (decimal.Decimal, error) {
 		}
 	}
 	return decimal.NewFromString("0" + whole + "." + parts + "0")
+}
+
+// orMoney is what stands beside a field, or a word for it.
+func orMoney(beside string) string {
+	if beside == "" {
+		return "a plain number"
+	}
+	return beside
 }
 
 // shares are the spellings of a percentage, longest first.

@@ -24,4 +24,8 @@ type Plans struct {
 	Calendar *days.Schedule `json:"calendar,omitempty"`
 	// Proofs are the makers' proofs, in the order they came.
 	Proofs []ProofRound `json:"proofs,omitempty"`
+	// Quotes are makers' quotes as they were typed, one a line, and Rates the
+	// exchange that makers are compared at.
+	Quotes string      `json:"quotes,omitempty"`
+	Rates  []MakerRate `json:"rates,omitempty"`
 }

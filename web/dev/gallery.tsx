@@ -82,7 +82,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
 };
 
 const ORDER = {
-  quote: CHECK.quote, problem: '', late: false, version, choices: CHOICES.rows, choicesLate: false, onQuantity: idle,
+  quote: CHECK.quote, problem: '', late: false, version, invented: 'all' as const, onOwn: idle, choices: CHOICES.rows, choicesLate: false, onQuantity: idle,
   list: { list: LIST, faults: [], arrived: undefined, onList: idle, onText: idle, onFile: idle, onAccept: idle, onAcceptMore: idle, onLeave: idle, onSave: idle },
   terms: { list: LIST, terms: { ...NO_TERMS, seconds: 3, free: 5 }, extras: { reorder: true, dieAge: 8 }, today: '2026-11-20', onTerms: idle, onNoInto: idle, onExtras: idle },
   makers: {

@@ -1267,6 +1267,13 @@ export interface ProofRound {
   choices?: ProofChoice[];
 }
 
+/** MakerRate is what 1 of a currency is in the one compared in. */
+export interface MakerRate {
+  currency: string;
+  rate: string;
+  dated: string;
+}
+
 /** Plans is not for the pin's program: what of it comes is passed over. */
 export interface Plans {
   selling?: SellingPlan;
@@ -1280,6 +1287,9 @@ export interface Plans {
   calendar?: Schedule;
   /** Proofs are the makers' proofs, in the order they came. */
   proofs?: ProofRound[];
+  /** Quotes are makers' quotes as they were typed, one a line, and Rates the exchange that makers are compared at. */
+  quotes?: string;
+  rates?: MakerRate[];
 }
 
 /** OrderPlace is one version of one design, by their places in the project. */
@@ -2955,13 +2965,6 @@ export interface ColourListRead {
 export interface OrderQuoteAsk {
   list: PriceList;
   order: Wanted;
-}
-
-/** MakerRate is what 1 of a currency is in the one compared in. */
-export interface MakerRate {
-  currency: string;
-  rate: string;
-  dated: string;
 }
 
 /** MakersAsk compares price lists for an order over the quantity of one item. */

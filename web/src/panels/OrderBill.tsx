@@ -1,15 +1,26 @@
 // The bill: every line, its total and what that comes to a piece. What the list
 // leaves open is asked for right here.
-import type { Line, PriceList, Quote } from '../engine/wire.gen';
+import type { Line, Quote } from '../engine/wire.gen';
 import { valueAt } from '../state/cells';
+import type { Invented } from '../state/invented';
 import { needSays } from '../words/order';
 import { CellField, type CellsProps } from './OrderCells';
+
+/** Whose the figures of the list are, as long as some are the example's. */
+function Whose({ invented, onOwn }: Props) {
+  if (invented === 'none') return null;
+  if (invented === 'all') return <p class="invented">These prices are invented, to show how a price is made. Put in your own maker’s below.</p>;
+  return <p class="invented">Some of these figures are still invented. <button type="button" class="link" onClick={onOwn}>They are all my maker’s now</button></p>;
+}
 
 interface Props extends CellsProps {
   quote: Quote;
   late: boolean;
   /** Names of the items, where there are several. */
   items: readonly string[];
+  invented: Invented;
+  /** The figures are all the maker's own. */
+  onOwn: () => void;
   /** What is not in the bill, and why. */
   left: readonly string[];
 }
@@ -19,7 +30,7 @@ export function OrderBill(p: Props) {
   const open = q.needs.length > 0;
   return (
     <>
-      {q.invented ? <p class="invented">These prices are invented, to show how a price is made. Put in your own maker’s below.</p> : null}
+      <Whose {...p} />
       <table class={p.late ? 'quote behind' : 'quote'}>
         {p.items.length > 1
           ? [...p.items.keys(), WHOLE].map((i) => <Lines key={i} of={p.items[i] ?? 'the whole order'} lines={q.lines.filter((l) => l.item === i)} />)
@@ -91,6 +102,5 @@ function Asked(p: CellsProps & { cell: string; what: string }) {
   const at = isCharge ? charge : p.cell;
   if (valueAt(p.list, at) === undefined) return null;
   const as = isCharge ? 'charge' : /\.(off|more)$/.test(at) ? 'percent' : 'amount';
-  const own = (change: (l: PriceList) => PriceList, what: string) => p.onList((l) => ({ ...change(l), invented: false }), what);
-  return <CellField list={p.list} faults={p.faults} onList={own} cell={{ at, label: p.what, as }} at={at} called={p.what} />;
+  return <CellField list={p.list} faults={p.faults} onList={p.onList} cell={{ at, label: p.what, as }} at={at} called={p.what} />;
 }

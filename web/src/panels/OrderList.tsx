@@ -22,7 +22,6 @@ export interface ListProps extends CellsProps {
 
 export function OrderList(p: ListProps) {
   const [text, setText] = useState<string>();
-  const mine = { ...p, onList: (change: (l: PriceList) => PriceList, what: string) => p.onList((l) => ({ ...change(l), invented: false }), what) };
   const [die, ...rest] = GROUPS;
   return (
     <details class="more price-list">
@@ -30,13 +29,13 @@ export function OrderList(p: ListProps) {
       <Ways {...p} pasting={text !== undefined} onPasting={(on) => setText(on ? '' : undefined)} />
       {text === undefined ? null : <PasteBox text={text} onText={setText} onRead={() => p.onText(text)} />}
       {p.arrived ? <Arrival arrived={p.arrived} list={p.list} onAccept={() => { setText(undefined); p.onAccept(); }} onAcceptMore={() => { setText(undefined); p.onAcceptMore(); }} onLeave={p.onLeave} /> : null}
-      {die ? <Cells {...mine} group={die} open /> : null}
+      {die ? <Cells {...p} group={die} open /> : null}
       <details class="more" open>
-        <summary>Pieces, by size and number<Faults faults={mine.faults.filter((f) => f.cell.startsWith('pieces')).length} /></summary>
-        <OrderPrices {...mine} onBlock={(block) => setText(block)} />
+        <summary>Pieces, by size and number<Faults faults={p.faults.filter((f) => f.cell.startsWith('pieces')).length} /></summary>
+        <OrderPrices {...p} onBlock={(block) => setText(block)} />
       </details>
-      {rest.map((g) => <Cells key={g.id} {...mine} group={g} />)}
-      <Money {...mine} />
+      {rest.map((g) => <Cells key={g.id} {...p} group={g} />)}
+      <Money {...p} />
     </details>
   );
 }

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Choice, Quote, Version } from '../engine/wire.gen';
+import type { Invented } from '../state/invented';
 import { Section, Why } from '../widgets/basic';
 import { ChoiceTable } from '../widgets/ChoiceTable';
 import { CountField } from '../widgets/TextField';
@@ -28,6 +29,8 @@ export interface OrderProps {
   choices: readonly Choice[];
   /** The choices are those of an earlier wish. */
   choicesLate: boolean;
+  invented: Invented;
+  onOwn: () => void;
   onQuantity: (n: number) => void;
   list: ListProps;
   terms: TermsProps;
@@ -47,7 +50,7 @@ export function OrderPanel(p: OrderProps) {
     <Section id="order" title="Order" says={says(p)} alarm={Boolean(p.problem) || open}>
       <CountField label={p.together ? `Quantity: ${p.together.now}` : 'Quantity'} value={p.version.quantity} least={1} most={100000} unit="pins" onCount={p.onQuantity} />
       {p.problem ? <p class="warn">{p.problem}</p> : null}
-      {p.quote && !p.problem ? <OrderBill {...p.list} quote={p.quote} late={p.late} items={p.together?.items ?? []} left={p.together?.left ?? []} /> : null}
+      {p.quote && !p.problem ? <OrderBill {...p.list} quote={p.quote} late={p.late} items={p.together?.items ?? []} left={p.together?.left ?? []} invented={p.invented} onOwn={p.onOwn} /> : null}
       {p.quote && !p.problem && p.choices.length > 0 ? <ChoiceTable rows={p.choices} behind={p.choicesLate} of={p.together?.now} /> : null}
       <OrderTerms {...p.terms} />
       <OrderMakers {...p.makers} />

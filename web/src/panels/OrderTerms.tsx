@@ -62,6 +62,7 @@ function Packing({ list, extras, onExtras }: TermsProps) {
         onPick={(packaging) => onExtras({ packaging }, packaging ? `Packaging: ${packaging}` : 'No packaging')} />
       <Tick label="backing card from the maker" on={extras.card ?? false} onTick={(card) => onExtras({ card }, card ? 'With a card' : 'Without a card')} />
       <Tick label="clear dome" on={extras.dome ?? false} onTick={(dome) => onExtras({ dome }, dome ? 'With a dome' : 'Without a dome')} />
+      <CountField label="parts struck from dies of their own" value={extras.furtherDies ?? 0} least={0} most={20} onCount={(furtherDies) => onExtras({ furtherDies }, furtherDies === 0 ? 'One die' : `Further dies: ${furtherDies}`)} />
       <Tick label="ordered before, the die is there" on={extras.reorder ?? false} onTick={(reorder) => onExtras({ reorder }, reorder ? 'A reorder' : 'A first order')} />
       {extras.reorder ? <CountField label="the die was cut" value={extras.dieAge ?? 0} least={0} most={1200} unit="months ago" onCount={(dieAge) => onExtras({ dieAge }, 'Age of the die')} /> : null}
     </div>

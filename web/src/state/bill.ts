@@ -19,7 +19,14 @@ export function withoutInto(p: Project): Project {
 }
 
 /** What 1 of each other currency is in the one compared in, as the person typed it. */
-export const rates = signal<readonly MakerRate[]>([]);
+export const rates = computed<readonly MakerRate[]>(() => s.asked.value?.plans?.rates ?? NO_RATES);
+
+const NO_RATES: readonly MakerRate[] = [];
+
+export function withRate(p: Project, r: MakerRate): Project {
+  const others = p.plans?.rates?.filter((o) => o.currency !== r.currency) ?? [];
+  return { ...p, plans: { ...p.plans, rates: [...others, r] } };
+}
 
 interface Compared {
   project: Project;

@@ -2,7 +2,7 @@
 // is no part of what is set; it goes along with every question.
 import { batch, computed, effect, signal, untracked } from '@preact/signals';
 import type { Calendar, Days, DaySpan, Fault, OrderStep, OrderUsual, PricedOrder, Project, Schedule, Workdays } from '../engine/wire.gen';
-import { itemsOf } from './bill';
+import { itemsOf } from './items';
 import { atHand, faultOf, sentenceOf } from './desk';
 import { drawingOf, priceListOf } from './project';
 import { saveFile } from './save';

@@ -3,6 +3,7 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
 import type { CellError, PriceFileRead, PriceList, Project } from '../engine/wire.gen';
 import { atHand, faultOf } from './desk';
+import { settled } from './invented';
 import { priceListOf } from './project';
 import { saveFile } from './save';
 import * as s from './store';
@@ -76,7 +77,7 @@ export function putBack(): void {
 }
 
 /** Takes a list in as one more; the engine gives it an ID of its own. */
-async function take(name: string, make: (blank: PriceList) => PriceList, what: string): Promise<void> {
+export async function take(name: string, make: (blank: PriceList) => PriceList, what: string): Promise<void> {
   const p = s.history.value?.now;
   const used = p && priceListOf(p);
   if (!p || !used) return;
@@ -137,7 +138,7 @@ export function accept(): void {
   const list = arrived.value?.read?.list;
   if (!list) return;
   arrived.value = undefined;
-  s.change((p) => withListFor(p, { ...list, invented: false }), `Prices of ${list.name}`);
+  s.change((p) => withListFor(p, settled(list)), `Prices of ${list.name}`);
 }
 
 /** Takes what was read as one maker more. */
@@ -145,7 +146,7 @@ export async function acceptMore(): Promise<void> {
   const list = arrived.value?.read?.list;
   if (!list) return;
   arrived.value = undefined;
-  await take(list.name, (blank) => ({ ...list, id: blank.id, name: blank.name, invented: false }), `Added ${list.name}`);
+  await take(list.name, (blank) => settled({ ...list, id: blank.id, name: blank.name }), `Added ${list.name}`);
 }
 
 export async function save(list: PriceList): Promise<void> {

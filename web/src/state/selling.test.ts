@@ -5,8 +5,10 @@ import { marks, rowsOf, takeSays } from '../words/selling';
 import { valueAt } from '../widgets/MoneyChart';
 import { apart, goalsOf, itemsAt, orderGuess, presaleEach, stakeFrom } from './selling';
 import * as plans from './sellingPlan';
-import { FIRST } from './project';
+import type { Place } from './project';
 import { withTerms } from './bill';
+
+const FIRST: Place = { design: 0, version: 0 };
 
 const channel = (change: Partial<Channel>): Channel => ({
   kind: 'online', name: 'Online', share: '50', price: '0', pieces: 0, cut: '0', feePercent: '6.5', feeFixed: '0.3', once: '0', posted: true, postPaid: '2.5',

@@ -3,8 +3,8 @@
 // the next: what a piece leaves is what the others reckon with.
 import { computed, effect, signal, untracked } from '@preact/signals';
 import type { Demand, GoalAsk, Guess, Left, OrderItems, OrderUsual, Presale, PresalePlan, PriceList, PricedOrder, Project, Promise as Promised, Schedule, Stake } from '../engine/wire.gen';
-import { itemsOf } from './bill';
 import { setOf, startOf } from './calendar';
+import { itemsOf } from './items';
 import { atHand, sentenceOf } from './desk';
 import { designOf, priceListOf, type Place } from './project';
 import { guessOf, leftPlan, presaleOf, stakeOf } from './sellingPlan';

@@ -3,9 +3,10 @@ import { useEffect } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import type { MakerRate, PriceList, Project } from '../engine/wire.gen';
 import { OrderPanel, type Together } from '../panels/OrderPanel';
-import { bill, compared, followBill, foreign, rates, withoutInto, withTerms } from '../state/bill';
+import { bill, compared, followBill, foreign, rates, withoutInto, withRate, withTerms } from '../state/bill';
 import { choices } from '../state/choices';
 import { NO_TERMS, versionsIn, type Billed } from '../state/items';
+import { inventedNow, settled, withOwn } from '../state/invented';
 import * as l from '../state/lists';
 import { designOf, pickedOf, priceListOf, versionOf, withDesign, withPriceList, withVersion, type Place } from '../state/project';
 import * as s from '../state/store';
@@ -13,10 +14,11 @@ import { dayOf } from '../state/today';
 import { plural } from '../words/words';
 import { later } from './later';
 
+const Quotes = later(() => import('./Quotes'));
 const Selling = later(() => import('./Selling'));
 const Calendar = later(() => import('./Calendar'));
 
-const rate = (r: MakerRate) => (rates.value = [...rates.value.filter((o) => o.currency !== r.currency), r]);
+const rate = (r: MakerRate) => s.change((p) => withRate(p, r), `${r.currency} 1 is ${r.rate}`);
 
 const inList = (id: string, change: Partial<PriceList>, what: string) =>
   s.change((p) => {
@@ -46,11 +48,12 @@ export default function Order({ children }: { children?: ComponentChildren }) {
   return (
     <OrderPanel
       quote={quote} problem={problem ?? ''} late={s.behind.value} version={v} together={togetherOf(p, bill.value)}
+      invented={inventedNow(used)} onOwn={() => s.change(withOwn, 'The figures are my maker’s')}
       choices={choices.value?.rows ?? []} choicesLate={choices.value?.project !== p}
       onQuantity={(quantity) => s.change((q) => withVersion(q, { quantity }), plural(quantity, 'pin'))}
       list={{
         list: used, faults: l.faults.value, arrived: l.arrived.value,
-        onList: (change, what) => s.change((q) => withPriceList(q, change), what),
+        onList: (change, what) => s.change((q) => withPriceList(q, (o) => settled(change(o))), what),
         onText: (text) => void l.readText(text), onFile: (file) => void l.readFile(file),
         onAccept: l.accept, onAcceptMore: () => void l.acceptMore(), onLeave: () => (l.arrived.value = undefined),
         onSave: (list) => void l.save(list),
@@ -70,6 +73,7 @@ export default function Order({ children }: { children?: ComponentChildren }) {
       }}
     >
       {children}
+      <Quotes />
       <Selling />
       <Calendar />
     </OrderPanel>
