@@ -23,7 +23,7 @@ const name = () => d.evaluate(() => document.querySelector('.title-block .name i
 const named = (n) => d.waitFor((x) => document.querySelector('.title-block .name input')?.value === x && !document.querySelector('.title-block.behind') && !document.querySelector('.progress'), n);
 const chips = () => d.evaluate(() => [...document.querySelectorAll('.strip-chip .strip-name')].map((e) => [e.firstChild.textContent, e.querySelector('small').textContent].join(': ')));
 const designs = () => d.evaluate(() => [...document.querySelectorAll('.strip-design .strip-name')].map((e) => e.firstChild.textContent));
-const groups = () => d.evaluate(() => [...document.querySelectorAll('#order .quote tbody')].map((b) => [...b.rows].map((r) => [...r.cells].map((c) => c.textContent.replace(/\s/g, ' ').trim()))));
+const groups = () => d.evaluate(() => [...document.querySelector('#order .quote').tBodies].map((b) => [...b.rows].map((r) => [...r.cells].map((c) => c.textContent.replace(/\s/g, ' ').trim()))));
 const front = () => d.evaluate(() => {
   const c = document.querySelector('.flipper .front canvas');
   return [...c.getContext('2d').getImageData(c.width >> 1, c.height >> 1, 1, 1).data].join();
