@@ -5,6 +5,7 @@ import type { ComponentChildren } from 'preact';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import '../src/style/index.css';
 import '../src/style/calendar.css';
+import '../src/style/selling.css';
 import '../src/style/parcel.css';
 import { BeforeSheet } from '../src/panels/BeforeSheet';
 import { BackPanel } from '../src/panels/BackPanel';
@@ -17,6 +18,9 @@ import { ParcelLedger } from '../src/panels/ParcelLedger';
 import { PartsFields } from '../src/panels/PartsFields';
 import { RepairAll } from '../src/panels/RepairAll';
 import { OrderPanel, type OrderProps } from '../src/panels/OrderPanel';
+import { HowManyPanel } from '../src/panels/HowManyPanel';
+import { LeftPanel } from '../src/panels/LeftPanel';
+import { PresalePanel } from '../src/panels/PresalePanel';
 import { SightPanel } from '../src/panels/SightPanel';
 import { SizesPanel } from '../src/panels/SizesPanel';
 import { NO_TERMS } from '../src/state/items';
@@ -41,6 +45,7 @@ import { PARTS } from './canned/parts';
 import { sightProps } from './canned/sight';
 import { BLANK, DESIGN, LIST, REVISIONS } from './canned/project';
 import { FOUND, MENDED, NO_OFFERS, OFFERS, REPAIRS } from './canned/repairs';
+import { DEMAND, GUESS, LEFT, PLAN, PRESALE } from './canned/selling';
 import { CANVAS, SIZES, THOUGHT, THOUGHT_ROW, WISH } from './canned/sizes';
 
 const idle = () => undefined;
@@ -65,6 +70,18 @@ const PANELS: Record<string, () => ComponentChildren> = {
   sight: () => <SightPanel {...sightProps()} />,
   order: () => order({ quote: OPEN_QUOTE, list: { ...ORDER.list, faults: FAULTS, arrived: { text: '', fileName: '', read: READ } } }),
   parcel: () => <><ParcelCount {...COUNT} /><ParcelCount {...COUNT} naming /><ParcelLedger {...STOCK} /></>,
+  left: () => (
+    <LeftPanel plan={PLAN} left={LEFT} faults={[]} problem="" late={false} currency="EUR" currencies={['EUR', 'GBP']} invented={['post', 'packing']} pinGrams={9.7}
+      onPlan={idle} onChannel={idle} onAdd={idle} onRemove={idle} />
+  ),
+  howMany: () => (
+    <HowManyPanel demand={DEMAND} problem="" late={false} versions={[{ name: 'First', guess: GUESS, quantity: 100, own: false }]} stake={{ leftover: '0.5' }} follows={{ each: '8.535', second: '4.81' }}
+      currency="EUR" onGuess={idle} onStake={idle} onFree={idle} onTake={idle} />
+  ),
+  presale: () => (
+    <PresalePanel presale={PRESALE} problem="" promise={undefined} promiseProblem="" late={false} guess={GUESS} counted currency="EUR" follows="9.95"
+      plan={{ days: { closes: '', payout: 14, posting: 3, carriage: 7 }, goals: [{ name: 'Buoy', quantity: 50, alike: false, each: '3', once: '80' }] }} onPlan={idle} onEach={idle} onGuess={idle} />
+  ),
   calendar: () => (
     <CalendarPanel set={SCHEDULE} filled={SCHEDULE} calendar={CALENDAR} usual={undefined} today="2027-03-01" width={400} faults={[{ field: 'slack', what: 'The slack is -2; it cannot be below 0.' }]} unpriced="" problem="" late={false}
       onSet={idle} onWay={idle} onSave={idle} />
