@@ -159,8 +159,14 @@ it('the day to promise follows the money', async () => {
 });
 
 it('fits everybody', async () => {
-  await d.evaluate(() => { document.getElementById('calendar').open = false; });
   await says('presale', 'Promise posting by Thu 26 Apr 2035.');
+  // The calendar below is dim until it is looked at.
+  await d.waitFor(() => {
+    const calendar = document.getElementById('calendar');
+    calendar.open = false;
+    calendar.scrollIntoView({ block: 'center' });
+    return getComputedStyle(calendar.querySelector('.says')).opacity === '1';
+  });
   assert.deepEqual(await d.unfit(), []);
   await d.viewport(390, 844);
   assert.ok((await d.evaluate(() => document.documentElement.scrollWidth - innerWidth)) <= 0);
