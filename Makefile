@@ -43,6 +43,7 @@ test: | tools
 checks: lint test-go test-wasm test-unit dist harness
 
 test-long: export BADGEWRIGHT_SCREENS := all
+test-long: export BADGEWRIGHT_KILLS := 50
 test-long: export WASM_TESTS :=
 test-long: test smoke fuzz
 	@echo "All long tests passed."
@@ -81,6 +82,7 @@ $(FIRST): $(GO_SOURCES) $(WEB)/dev/first.mjs testdata/drawings/lighthouse.png te
 build: $(BUILD)/npm.stamp $(ENGINES) $(BUILD)/wasm_exec.js $(FIRST)
 	@node $(WEB)/dev/static.mjs
 	@cd $(WEB) && npx vite build --logLevel warn
+	@node $(WEB)/dev/offline.mjs $(WEB)/dist
 
 size:
 	@node $(WEB)/dev/size.mjs $(WEB)/dist

@@ -4,12 +4,13 @@ import './style/index.css';
 import { startEngine } from './engine/engine';
 import { begin, follow } from './state/ask';
 import { followPosts } from './state/posts';
-import { showFirst } from './state/first';
+import { keptFlag, showFirst } from './state/first';
 import { watch } from './state/screen';
 import { tell } from './state/store';
 import { applyTheme } from './state/theme';
 import { App } from './view/App';
-import { DEMOS, openDemo } from './view/doors';
+import { openDemo } from './view/doors';
+import { DEMOS } from './words/demos';
 
 /** The engine waits so long at most for the first screen, ms. */
 const PATIENCE = 1500;
@@ -25,7 +26,10 @@ if (root) {
   followPosts();
   let shown = () => {};
   const engine = startEngine(Promise.race([new Promise<void>((done) => (shown = done)), later(PATIENCE)]));
-  const first = showFirst(engine, DEMOS.lighthouse).catch(() => false);
+  const kept = keptFlag();
+  const first = (kept ? import('./state/keep').then((k) => k.resume(kept)) : Promise.resolve(false))
+    .then((there) => there || showFirst(engine, DEMOS.lighthouse))
+    .catch(() => false);
   void first.then(shown);
   Promise.all([first, begin(engine)])
     .then(async ([there]) => {

@@ -42,6 +42,10 @@ export interface Engine {
   openFiles(files: readonly [NamedFile, NamedFile?], ground: GroundChoice, options?: CallOptions): Promise<Opened>;
   /** Takes a drawing whose answers are known already; it is opened when a call first speaks of it. */
   adopt(file: Blob, header: Header, plan: Known): void;
+  /** The files of a drawing that is open, and how they were opened. */
+  keptOf(drawing: string): Open | undefined;
+  /** Takes back what was kept of a drawing; it is opened when a call first speaks of it. */
+  takeBack(open: Open): void;
   /** Tells how the engine is, now and at each change; returns how to stop listening. */
   onState(listener: (state: EngineState) => void): () => void;
 }
@@ -74,7 +78,7 @@ interface Running extends Job {
 type Known = Pick<OpenPlan, 'id' | 'fileName' | 'ground'>;
 
 /** A drawing the engine holds, and how to open it again. */
-interface Open {
+export interface Open {
   files: HeadedFile[];
   plan: OpenPlan;
 }
@@ -133,7 +137,7 @@ export class Client implements Engine {
     }
     const open: Open = {
       files: headed,
-      plan: { id: `drawing-${this.nextID++}`, fileName: files[0].name, ground, finest: finestOf(headed), part: WHOLE },
+      plan: { id: freshID(), fileName: files[0].name, ground, finest: finestOf(headed), part: WHOLE },
     };
     const submit = () => this.submit<'open'>({ name: 'open', again: true, message: openMessage(open) }, options);
     let { answer } = await submit();
@@ -148,6 +152,14 @@ export class Client implements Engine {
 
   adopt(file: Blob, header: Header, plan: Known): void {
     this.drawings.set(plan.id, { files: [{ file, name: plan.fileName, header }], plan: { ...plan, finest: 0, part: WHOLE } });
+  }
+
+  keptOf(drawing: string): Open | undefined {
+    return this.drawings.get(drawing);
+  }
+
+  takeBack(open: Open): void {
+    this.drawings.set(open.plan.id, open);
   }
 
   private async headerOf(file: Blob, name: string, options: CallOptions): Promise<Header> {
@@ -327,6 +339,9 @@ export class Client implements Engine {
     for (const tell of this.listeners) tell(state);
   }
 }
+
+/** A name that no drawing has, here or in what was kept. */
+const freshID = () => `drawing-${Math.random().toString(36).slice(2, 12)}`;
 
 /** Past this many pixels a file is not decoded whole, so not drawn again closer:
  * 50 megapixels are 200 MB. */

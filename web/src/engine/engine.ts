@@ -15,6 +15,8 @@ export function startEngine(after: Promise<unknown> = Promise.resolve()): Engine
     call: <N extends CallName>(name: N, ask: Ask<N>, options?: CallOptions): Promise<Reply<N>> => answering(name).call(name, ask, options),
     openFiles: (files, ground, options) => pin.openFiles(files, ground, options),
     adopt: (file, header, plan) => pin.adopt(file, header, plan),
+    keptOf: (drawing) => pin.keptOf(drawing),
+    takeBack: (open) => pin.takeBack(open),
     onState: (listener) => pin.onState(listener),
   };
 }

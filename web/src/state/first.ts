@@ -15,6 +15,29 @@ interface First {
   picture: Picture;
 }
 
+/** How the demo's drawing is called in the answers that come with the page. */
+export const DEMO_ID = 'first';
+
+const KEPT = 'badgewright.kept';
+
+/** The project that was on the sheet last; nothing on a first visit. */
+export function keptFlag(): string | null {
+  try {
+    return localStorage.getItem(KEPT);
+  } catch {
+    return null;
+  }
+}
+
+export function keepFlag(id: string | undefined): void {
+  try {
+    if (id) localStorage.setItem(KEPT, id);
+    else localStorage.removeItem(KEPT);
+  } catch {
+    // A full or forbidden store: then projects are opened from their list.
+  }
+}
+
 /** Lays the demo on the sheet under the given name; false when its files did not come. */
 export async function showFirst(engine: Engine, name: string): Promise<boolean> {
   const [first, pixels, file] = await Promise.all([

@@ -1,6 +1,9 @@
 // The few tools at the head of the sheet.
 import { isDark, turnTheme, theme } from '../state/theme';
 import * as s from '../state/store';
+import { later } from './later';
+
+const Keeping = later(() => import('./Keeping'));
 
 export function Tools() {
   const h = s.history.value;
@@ -14,7 +17,7 @@ export function Tools() {
   void theme.value;
   return (
     <div class="tools" role="toolbar" aria-label="Sheet">
-      <p class="maker"><span class="brass">badgewright</span><span class="stays">Stays on this device.</span></p>
+      <div class="maker"><span class="brass">badgewright</span><span class="stays">Stays on this device.</span><Keeping /></div>
       <button type="button" class="tool" onClick={turn} aria-pressed={s.turned.value}><TurnIcon /> {s.turned.value ? 'Front' : 'Turn over'}</button>
       <button
         type="button" class="tool" aria-pressed={s.holding.value} disabled={s.turned.value}

@@ -3,13 +3,8 @@ import type { NamedFile } from '../engine/client';
 import { open, revise } from '../state/ask';
 import { bringList, isList } from '../state/codes';
 import { tell } from '../state/store';
+import { DEMOS } from '../words/demos';
 import { go } from './go';
-
-export const DEMOS = {
-  lighthouse: 'Skerry Light',
-  harbour: 'Skerry Harbour',
-  buoy: 'Anchor Buoy',
-} as const;
 
 export type Demo = keyof typeof DEMOS;
 
@@ -35,10 +30,14 @@ function showNews(): void {
   document.querySelector('.list-news')?.scrollIntoView({ block: 'center' });
 }
 
+/** A project file, by its name. */
+export const isProject = (name: string) => /\.badgewright$/i.test(name);
+
 /** One picture is a drawing; two together are its lines and its colours. */
 export function openFirst(files: FileList | null | undefined): void {
   const [first] = files ?? [];
-  if (first && isList(first.name)) void bringList(first, first.name).then(showNews);
+  if (first && isProject(first.name)) void import('../state/keepFile').then((k) => k.fromFile(first, first.name));
+  else if (first && isList(first.name)) void bringList(first, first.name).then(showNews);
   else withPictures(files, (pictures) => void open(pictures));
 }
 

@@ -4,7 +4,11 @@ import { Driver } from './driver.mjs';
 
 /** Starts a browser and returns a driver of one page in it. */
 export async function puppet(options) {
-  const browser = await launch({ headless: true, acceptInsecureCerts: false, protocolTimeout: 120_000, ...options });
+  return tab(await launch({ headless: true, acceptInsecureCerts: false, protocolTimeout: 120_000, ...options }));
+}
+
+/** Another page of a browser, with a driver of its own. */
+export async function tab(browser) {
   const page = await browser.newPage();
   const requests = [];
   const complaints = [];
