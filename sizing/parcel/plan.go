@@ -61,15 +61,21 @@ func PlanFor(lot int, level string, quality float64) (SamplingPlan, unit.Faults)
 	if len(f) > 0 {
 		return SamplingPlan{}, f
 	}
-	p := SamplingPlan{Letter: letterOf(lot, level)}
+	p := planOf(letterOf(lot, level), quality)
+	p.Count, p.All = min(p.Look, lot), p.Look >= lot
+	return p, f
+}
+
+// planOf reads Table II-A, arrows followed.
+func planOf(letter string, quality float64) SamplingPlan {
+	p := SamplingPlan{Letter: letter}
 	for _, row := range rowsOf(plansTable) {
-		if q, _ := strconv.ParseFloat(row[2], 64); row[0] == p.Letter && q == quality {
+		if q, _ := strconv.ParseFloat(row[2], 64); row[0] == letter && q == quality {
 			p.Resolved = row[4]
 			p.Look, p.Accept, p.Refuse = whole(row[5]), whole(row[6]), whole(row[7])
 		}
 	}
-	p.Count, p.All = min(p.Look, lot), p.Look >= lot
-	return p, f
+	return p
 }
 
 // letterOf reads Table I.

@@ -1,6 +1,7 @@
 package parcel
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"strconv"
@@ -32,35 +33,31 @@ func TestLettersAreThoseOfTableI(t *testing.T) {
 	}
 }
 
-// lotFor is a lot and a level by which Table I gives a letter, no larger than
-// this tool takes.
-func lotFor(letter string) (lot int, level string, ok bool) {
-	for n := 2; n <= mostLot; n += 1 + n/8 {
-		for _, level := range Levels {
-			if letterOf(n, level) == letter {
-				return n, level, true
-			}
-		}
-	}
-	return 0, "", false
-}
-
-// MIL-STD-105E Table II-A, every cell: all that arrows lead to.
+// MIL-STD-105E Table II-A, every cell. Where the cell is an arrow, the plan is
+// that of the first cell of its column that the arrow points to; otherwise the
+// cell itself is the plan.
 func TestPlansAreThoseOfTableIIA(t *testing.T) {
-	seen := 0
-	for _, row := range table(t, "milstd105e_table_II_A_normal_single.csv") {
-		lot, level, ok := lotFor(row[0])
-		if !ok {
-			assert.Contains(t, "PQR", row[0], "only letters of lots past %d are out of reach", mostLot)
-			continue
-		}
-		seen++
-		p, f := PlanFor(lot, level, figure(t, row[2]))
-		require.Empty(t, f)
+	rows := table(t, "milstd105e_table_II_A_normal_single.csv")
+	assert.Len(t, rows, 96)
+	for i, row := range rows {
+		p := planOf(row[0], figure(t, row[2]))
 		assert.Equal(t, row[4], p.Resolved, row)
 		assert.Equal(t, []int{number(t, row[5]), number(t, row[6]), number(t, row[7])}, []int{p.Look, p.Accept, p.Refuse}, row)
+		to := rows[followed(rows, i)]
+		assert.Equal(t, []string{to[0], to[1], to[3]}, []string{p.Resolved, strconv.Itoa(p.Look), fmt.Sprintf("%d/%d", p.Accept, p.Refuse)}, row)
 	}
-	assert.GreaterOrEqual(t, seen, 72)
+}
+
+// followed walks from an arrow to the cell it leads to. A row of the printed
+// table is as many cells as there are quality levels.
+func followed(rows [][]string, i int) int {
+	for rows[i][3] == "down_arrow" {
+		i += len(Qualities)
+	}
+	for rows[i][3] == "up_arrow" {
+		i -= len(Qualities)
+	}
+	return i
 }
 
 // Worked lots looked up in both tables, those that are looked at whole among them.

@@ -73,8 +73,6 @@ export function withLast(parcel: Parcel, at: number, change: (piece: FlawedPiece
 
 export const withFlaw = (parcel: Parcel, at: number, flaw: FlawKind) => withLast(parcel, at, () => ({ flaw }));
 
-export const counted = (parcel: Parcel) => parcel.rows.reduce((n, r) => n + r.firsts + (r.flawed?.length ?? 0), 0);
-
 /** Every picture named by a project's parcels, for who keeps them. */
 export function photoNames(p: Project): string[] {
   return parcelsOf(p).flatMap((o) => o.rows.flatMap((r) => (r.flawed ?? []).flatMap((f) => f.photos ?? [])));
@@ -88,9 +86,10 @@ export const withMove = (book: StockBook, move: StockMove): StockBook => ({ ...b
 
 export const withoutMove = (book: StockBook, at: number): StockBook => ({ ...book, moves: book.moves.filter((_, i) => i !== at) });
 
-/** The design of a version, ordered again on its kept die. */
+/** The design of a version, ordered again on its kept die; what was said of its
+ * age before counts when it is more. */
 export function orderedAgain(p: Project, design: string, dieAge: number): Project {
   const at: Place = { design: p.order.designs.findIndex((d) => d.id === design), version: 0 };
   const d = designOf(p, at);
-  return d ? withDesign(p, { extras: { ...d.extras, reorder: true, dieAge } }, at) : p;
+  return d ? withDesign(p, { extras: { ...d.extras, reorder: true, dieAge: Math.max(dieAge, d.extras?.dieAge ?? 0) } }, at) : p;
 }

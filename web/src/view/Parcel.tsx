@@ -79,7 +79,7 @@ function InHand({ parcel }: { parcel: Counted }) {
   const answer = a.counted.value?.answer;
   const tally = answer?.tally;
   const fault = answer?.faults[0];
-  const claim = a.claim.value;
+  const claim = a.claim.value?.parcel.id === parcel.id ? a.claim.value : undefined;
   const p = s.asked.value;
   const missing = p ? missingRows(p, parcel) : [];
   return (
