@@ -13,9 +13,9 @@ const (
 	// mostDirectory is the size of the archive's directory: mostEntries of them with
 	// long names.
 	mostDirectory = mostEntries * 256
-	// mostProject is the size of project.json: a colour list of 5000 entries and
-	// thousands of edits need a tenth of it.
-	mostProject = 16 << 20
+	// mostProject is the size of project.json: a few pictures on backing cards, which stand
+	// in it as text; edits and a colour list of 5000 entries need far less.
+	mostProject = 48 << 20
 	// mostDrawing is the size of one picture as it was brought.
 	mostDrawing = reduce.MostBytes
 	// mostThumb is the size of the thumbnail, and mostThumbSide its long side, px.
@@ -32,9 +32,8 @@ const (
 	// mostDeep is how deep values nest, and mostValues how many there are.
 	mostDeep   = 40
 	mostValues = 1_000_000
-	// mostText is the length of one text, bytes: the rows of a mark struck on the back
-	// are the longest, at 3 kB; a pasted text may be longer.
-	mostText = 64 << 10
+	// mostText is the length of one text, bytes: a picture on a backing card is the longest.
+	mostText = 16 << 20
 	// mostName is the length of a file's name, bytes.
 	mostName = 255
 	// mostNumber is the largest number: pieces, money and mm stay far below it.
