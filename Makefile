@@ -136,7 +136,7 @@ test-page: build harness
 
 # Three files at a time: a browser waits much.
 pages:
-	@bash $(WEB)/dev/browsers.sh chromium
+	@bash $(WEB)/dev/browsers.sh chromium pdf
 	cd $(WEB) && node --test --test-concurrency=3 --test-reporter=spec test/page/*.test.mjs
 
 smoke: build harness
@@ -150,7 +150,7 @@ golden: | tools
 	BADGEWRIGHT_GOLDEN=write go test ./... -run Golden
 
 bench: dist harness
-	@bash $(WEB)/dev/browsers.sh chromium
+	@bash $(WEB)/dev/browsers.sh chromium pdf
 	go test -run '^$$' -bench . -benchtime 5x ./...
 	cd $(WEB) && node test/bench/bench.mjs
 

@@ -11,6 +11,7 @@ need() { # need COMMAND PACKAGE
 for browser in "$@"; do
 	case "$browser" in
 	chromium) [ -n "${CHROMIUM:-}" ] || need chromium chromium ;;
+	pdf) need pdftoppm poppler-utils ;; # not a browser: draws printed papers
 	firefox) [ -n "${FIREFOX:-}" ] || need firefox-esr firefox-esr ;;
 	webkit)
 		need WebKitWebDriver webkit2gtk-driver
