@@ -28,7 +28,8 @@ export const priced = signal<Billed & { project: Project } | undefined>(undefine
 export const eachInAll = computed(() => {
   const p = s.shown.value?.project;
   if (!p || versionsIn(p) < 2) return undefined;
-  const quote = priced.value?.quote;
+  if (!priced.value) return { says: '…', of: '' };
+  const { quote } = priced.value;
   if (!quote || quote.needs.length > 0) return { says: 'no price', of: '' };
   return { says: quote.eachSays, of: `over all ${quote.pieces}` };
 });
@@ -37,10 +38,11 @@ const known = new WeakMap<Design, Promise<OrderItems | undefined>>();
 
 function itemsOfDesign(p: Project, d: Design): Promise<OrderItems | undefined> {
   const had = known.get(d);
-  if (had) return had;
+  const engine = atHand.value;
+  if (had || !engine) return had ?? Promise.resolve(undefined);
   const { at: _, ...project } = s.picked(p).project;
   const alone = { ...project, order: { ...project.order, designs: [d] } };
-  const asked = atHand.value?.call('orderitems', { project: alone }, { lane: `order items ${d.id}` }).then((g) => g.answer) ?? Promise.resolve(undefined);
+  const asked = engine.call('orderitems', { project: alone }, { lane: `order items ${d.id}` }).then((g): OrderItems | undefined => g.answer);
   known.set(d, asked);
   // What was overtaken or refused is asked again the next time.
   asked.catch(() => known.delete(d));

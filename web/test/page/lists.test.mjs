@@ -126,6 +126,9 @@ it('a list is saved as CSV, and the same file is read back', async () => {
 });
 
 it('a block copied from a spreadsheet is pasted into the table, with its signs and commas', async () => {
+  // What was refused in the field is given up first.
+  await d.evaluate(() => document.querySelector('#order .breaks td input').focus());
+  await d.press('Escape');
   await d.evaluate(() => {
     const clipboardData = new DataTransfer();
     clipboardData.setData('text/plain', 'pieces\t40 mm\t60 mm\n50-99\t€ 3,20\t€ 4,10\n100\t€ 2,00\t€ 3,00\n');
@@ -152,7 +155,7 @@ it('whatever is typed wrongly is told at its cell, stays there, and changes no t
 it('two breaks from one number have no price until they are told apart', async () => {
   await d.type('#order .breaks tbody th .text-field input', '100');
   await d.waitFor(() => document.querySelector('#order .breaks tbody .complaint'));
-  assert.equal(await d.count('#order .quote'), 0, 'no total that may be wrong');
+  await d.waitFor(() => !/EUR/.test(document.querySelector('#order .says').textContent));
   assert.equal(await d.count('#order .breaks tbody tr'), 2, 'both rows stay');
   await d.click('button', 'Undo');
   await d.waitFor(() => document.querySelector('#order .quote tfoot') && !document.querySelector('#order .breaks .complaint'));
