@@ -25,7 +25,7 @@ export function ParcelClaim(p: ClaimProps) {
       <pre class="claim-text" tabIndex={0} aria-label="Text for the maker">{claim.text}</pre>
       {there.length > 0 ? (
         <ul class="claim-photos">
-          {there.map((c) => <li key={c.photo}><Picture photo={p.photos.get(c.photo)} label={c.caption} /><span>{c.caption}</span></li>)}
+          {there.map((c) => <li key={c.photo}><Picture photo={p.photos.get(c.photo)} /><span>{c.caption}</span></li>)}
         </ul>
       ) : null}
       {there.length < claim.photos.length ? <p class="warn">{claim.photos.length - there.length} of the pictures are not on this device.</p> : null}
@@ -38,12 +38,12 @@ export function ParcelClaim(p: ClaimProps) {
   );
 }
 
-/** Addresses of pictures, made once for each. */
+/** Addresses of pictures, made once for each; the caption stands beside them. */
 const addresses = new WeakMap<Blob, string>();
 
-function Picture({ photo, label }: { photo: Photo | undefined; label: string }) {
+function Picture({ photo }: { photo: Photo | undefined }) {
   if (!photo) return null;
   let url = addresses.get(photo.blob);
   if (!url) addresses.set(photo.blob, (url = URL.createObjectURL(photo.blob)));
-  return <img src={url} alt={label} loading="lazy" />;
+  return <img src={url} alt="" loading="lazy" />;
 }

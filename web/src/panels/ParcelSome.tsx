@@ -83,7 +83,7 @@ function Plan({ planned }: { planned: Planned }) {
   return (
     <>
       <p>Letter {plan.letter}{moved ? `; an arrow in the table leads to letter ${plan.resolved}, which changes the number to look at as well` : ''}. Accept {plan.accept}, refuse {plan.refuse}.</p>
-      <div class="scroll tall">
+      <div class="scroll">
         <table class="narrow">
           <caption>How many of 100 such parcels the plan accepts</caption>
           <thead><tr><th scope="col">bad ones</th><th scope="col">share</th><th scope="col">accepted of 100</th></tr></thead>
