@@ -9,7 +9,6 @@ import { thumbOf } from './keepThumb';
 import { askFor, hold, letGo, whenAsked } from './keepLock';
 import { copyName, freshID, isToday, nameOf, named, onlyLooked, usesOf, type Kept, type KeptDrawing, type Meta, type Work } from './keepRecord';
 import * as store from './keepStore';
-import { FIRST } from './project';
 import * as s from './store';
 import { begin, replace } from './history';
 
@@ -34,11 +33,10 @@ const SETTLE = 250;
 /** What is on the sheet as it was kept last. */
 interface Last {
   history: typeof s.history.value;
-  at: typeof s.at.value;
   front: typeof s.front.value;
 }
 
-let last: Last = { history: undefined, at: FIRST, front: undefined };
+let last: Last = { history: undefined, front: undefined };
 let stored = new Set<string>();
 /** The picture that the small one was made of last. */
 let pictured: Last['front'];
@@ -47,8 +45,8 @@ let writing: Promise<void> = Promise.resolve();
 let following = false;
 
 const unnamed = () => s.hello.value?.blank.order.name ?? 'New order';
-const now = (): Last => ({ history: s.history.value, at: s.at.value, front: s.front.value });
-const same = (a: Last, b: Last) => a.history === b.history && a.at === b.at && a.front === b.front;
+const now = (): Last => ({ history: s.history.value, front: s.front.value });
+const same = (a: Last, b: Last) => a.history === b.history && a.front === b.front;
 
 /** Begins to keep: called once the page stands. */
 export function follow(): void {
@@ -113,9 +111,9 @@ async function picture(id: string, front: Last['front']): Promise<void> {
   projects.value = projects.value.map((m) => (m.id === id ? { ...m, thumb } : m));
 }
 
-const workOf = (id: string, { history, at }: Last): Work => {
+const workOf = (id: string, { history }: Last): Work => {
   if (!history) throw new Error('nothing to keep');
-  return { id, format: history.now.format, history, at };
+  return { id, format: history.now.format, history };
 };
 
 function drawingsOf(ids: readonly string[]): KeptDrawing[] {
@@ -196,7 +194,6 @@ function lay({ meta, work, drawings }: Kept): void {
   batch(() => {
     clearSheet();
     s.opened.value = opened;
-    s.at.value = work.at;
     s.history.value = work.history;
     current.value = meta;
     s.work.value = { doing: `Opening ${meta.name}`, share: 0 }; // until it is measured
@@ -233,7 +230,6 @@ export async function leave(): Promise<void> {
 export function layNew(project: Project): void {
   batch(() => {
     clearSheet();
-    s.at.value = FIRST;
     if (standing.value.kind === 'refused') s.change(() => project, 'Opened a project');
     else s.start(project);
   });

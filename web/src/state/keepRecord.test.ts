@@ -20,7 +20,7 @@ test('a project is called as it was named, else like its design', () => {
   expect(nameOf(p, 'New order')).toBe('Gull');
   expect(nameOf(named(p, 'Spring'), 'New order')).toBe('Spring');
   expect(nameOf(named(p, '  '), 'New order')).toBe('Gull');
-  const work: Work = { id: 'k', format: 2, history: begin(p), at: { design: 0, version: 0 } };
+  const work: Work = { id: 'k', format: 2, history: begin(p) };
   expect(nameOf(renamed(work, 'Autumn').history.now, 'New order')).toBe('Autumn');
   expect(renamed(work, 'Autumn').history.past).toHaveLength(1);
 });

@@ -2,7 +2,6 @@
 import type { Open } from '../engine/client';
 import { FORMAT, type Opened, type Project } from '../engine/wire.gen';
 import { replace, type History } from './history';
-import type { Place } from './project';
 
 /** A project as the list of projects shows it. */
 export interface Meta {
@@ -19,12 +18,11 @@ export interface Meta {
   gone?: number;
 }
 
-/** What was made: the whole history of a project, and where one stood in it. */
+/** What was made: the whole history of a project. */
 export interface Work {
   id: string;
   format: number;
   history: History<Project>;
-  at: Place;
 }
 
 /** A drawing's own files, how they were opened, and what was found in them. */

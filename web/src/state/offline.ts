@@ -1,6 +1,7 @@
 // Whether the page works with the network off, and whether a new version of it waits.
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { flush } from './keep';
+import { engineState } from './store';
 
 export const offline = signal<'no' | 'ready'>('no');
 
@@ -10,10 +11,22 @@ export const newer = signal(false);
 let waiting: ServiceWorker | undefined;
 let accepted = false;
 
+/** The rest of the page is fetched when the engine has been ready for this time, ms: what is
+ * done first has the machine for itself. */
+const FIRST_THINGS = 3000;
+
 /** Fetches the whole page into the browser, once the first screen stands. */
 export function startOffline(): void {
+  if (!import.meta.env.PROD || !navigator.serviceWorker) return;
+  const stop = effect(() => {
+    if (engineState.value !== 'ready') return;
+    setTimeout(register, FIRST_THINGS);
+    queueMicrotask(() => stop());
+  });
+}
+
+function register(): void {
   const { serviceWorker } = navigator;
-  if (!import.meta.env.PROD || !serviceWorker) return;
   const controlled = serviceWorker.controller !== null;
   serviceWorker.addEventListener('controllerchange', () => {
     if (accepted) location.reload();
