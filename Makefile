@@ -150,7 +150,7 @@ golden: | tools
 	BADGEWRIGHT_GOLDEN=write go test ./... -run Golden
 
 bench: dist harness
-	@bash $(WEB)/dev/browsers.sh chromium pdf
+	@bash $(WEB)/dev/browsers.sh chromium
 	go test -run '^$$' -bench . -benchtime 5x ./...
 	cd $(WEB) && node test/bench/bench.mjs
 

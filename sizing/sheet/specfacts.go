@@ -158,25 +158,24 @@ func (d *drafting) facts() []fact {
 func (d *drafting) factWide() unit.MM { return (d.wide-gutter)/2 - factOf }
 
 // factLines are the lines of a fact, the last shortened where it has too many
-// for the first page: the whole stands behind.
-func (d *drafting) factLines(f fact) []string {
+// for the first page, and whether it was: the whole stands behind then.
+func (d *drafting) factLines(f fact) (lines []string, long bool) {
 	const most = 4
-	lines := d.Wrap(body, d.factWide(), f.says)
-	if len(lines) > most {
+	lines = d.Wrap(body, d.factWide(), f.says)
+	if long = len(lines) > most; long {
 		const more = " (whole behind)"
 		lines = append(lines[:most-1], d.Cut(body, d.factWide()-d.Width(body, more), lines[most-1]+"…")+more)
-		d.long = append(d.long, f)
 	}
-	return lines
+	return lines, long
 }
 
 // halves parts facts in two columns as even as may be, in their order.
 func (d *drafting) halves(all []fact) (high unit.MM, left int) {
-	d.long = nil
 	heights := make([]int, len(all))
 	total := 0
 	for i, f := range all {
-		heights[i] = len(d.factLines(f))
+		lines, _ := d.factLines(f)
+		heights[i] = len(lines)
 		total += heights[i]
 	}
 	sum, most := 0, total
@@ -201,13 +200,16 @@ func (d *drafting) factsBlock(all []fact) {
 		x, y := margin+unit.MM(i)*(factOf+d.factWide()+gutter), d.y+4
 		for _, f := range column {
 			d.Text(x, y, small, f.of)
-			for _, l := range d.factLines(f) {
+			lines, long := d.factLines(f)
+			if long {
+				d.long = append(d.long, f)
+			}
+			for _, l := range lines {
 				d.Text(x+factOf, y, body, l)
 				y += body.Leading()
 			}
 		}
 	}
-	_, _ = d.halves(all) // what is too long is told once
 	d.y += high + 2
 }
 
