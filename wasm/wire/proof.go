@@ -114,9 +114,9 @@ type ProofChoice struct {
 // ProofRound is a proof as it is kept with the project: what it said, how it was
 // laid, in what it differed and what was decided.
 type ProofRound struct {
-	ID      string `json:"id"`
-	Design  int    `json:"design"`
-	Version int    `json:"version"`
+	ID      string `json:"id"`      // also of its picture
+	Design  string `json:"design"`  // ID of the design
+	Version string `json:"version"` // ID of the version
 	Round   int    `json:"round"`
 	Maker   string `json:"maker,omitempty"`
 	Name    string `json:"name,omitempty"`  // of the file

@@ -1248,9 +1248,12 @@ export interface ProofChoice {
 
 /** ProofRound is a proof as it is kept with the project: what it said, how it was laid, in what it differed and what was decided. */
 export interface ProofRound {
+  /** also of its picture */
   id: string;
-  design: number;
-  version: number;
+  /** ID of the design */
+  design: string;
+  /** ID of the version */
+  version: string;
   round: number;
   maker?: string;
   /** of the file */

@@ -32,18 +32,20 @@ async function handOver(p: Project, at: Place): Promise<string> {
   return (await engine.call('hand', answer, bytes ? { bytes } : {})).answer.key;
 }
 
-const gone = (err: unknown) => typeof err === 'object' && err !== null && 'kind' in err && err.kind === 'gone';
+export const gone = (err: unknown) => typeof err === 'object' && err !== null && 'kind' in err && err.kind === 'gone';
 
 /** Makes a call about a version; one that the second program let go is handed
- * over again. */
-export async function about<N extends HandedCall>(p: Project, at: Place, name: N, ask: Omit<Ask<N>, 'of'>, options: CallOptions = {}): Promise<Reply<N>> {
+ * over again. Bytes are made anew for each try, because they are moved. */
+export async function about<N extends HandedCall>(
+  p: Project, at: Place, name: N, ask: Omit<Ask<N>, 'of'>, options: CallOptions = {}, bytes?: () => Uint8Array<ArrayBuffer>,
+): Promise<Reply<N>> {
   const engine = atHand.value;
   if (!engine) throw new Error('The engine is not there yet.');
-  const call = async () => engine.call(name, { ...ask, of: await handing(p, at) } as Ask<N>, options);
+  const call = async () => engine.call(name, { ...ask, of: await handing(p, at) } as Ask<N>, bytes ? { ...options, bytes: bytes() } : options);
   try {
     return await call();
   } catch (err) {
-    if (!gone(err) || options.bytes) throw err;
+    if (!gone(err)) throw err;
     handed.delete(p);
     return call();
   }

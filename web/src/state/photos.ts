@@ -1,11 +1,11 @@
-// Pictures of flawed pieces. A project holds their names only; the pictures
+// Pictures of flawed pieces, and makers' proofs. A project holds their names only; the pictures
 // themselves stay here, small, where whoever keeps the project finds them.
 import { signal } from '@preact/signals';
 
 export interface Photo {
   /** As the project names it. */
   id: string;
-  /** A small JPEG. */
+  /** A small JPEG of a piece, or a proof as it came. */
   blob: Blob;
 }
 
@@ -53,6 +53,12 @@ export async function addPhoto(file: Blob): Promise<string> {
   takeIn([photo]);
   await keeper?.keep(photo);
   return photo.id;
+}
+
+/** Keeps a picture as it is, under a name of its own. */
+export async function keepPicture(id: string, blob: Blob): Promise<void> {
+  takeIn([{ id, blob }]);
+  await keeper?.keep({ id, blob });
 }
 
 async function small(file: Blob): Promise<Blob> {

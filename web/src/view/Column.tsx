@@ -23,6 +23,7 @@ import { FILL_WORDS, MAKING_WORDS, plural } from '../words/words';
 const Sight = later(() => import('./Sight'));
 const Order = later(() => import('./Order'));
 const Papers = later(() => import('./Papers'));
+const Proof = later(() => import('./Proof'));
 const Parcel = later(() => import('./Parcel'));
 
 const design = (change: Partial<Design>, what: string) => s.change((p) => withDesign(p, change), what);
@@ -105,6 +106,7 @@ export function Column() {
           <Sight />
           <Order />
           <Papers />
+          <Proof />
           <Parcel />
         </>
       ) : null}
