@@ -83,6 +83,8 @@ function Trace({ d, shot, picked }: { d: Deviation; shot: Shot; picked: boolean 
   const path = d.path ?? [];
   let line = '';
   for (let i = 0; i + 1 < path.length; i += 2) line += `${i === 0 ? 'M' : 'L'}${((path[i] ?? 0) * scale + dx).toFixed(1)} ${((path[i + 1] ?? 0) * scale + dy).toFixed(1)}`;
+  // A colour that differs everywhere has no box of its own.
+  if (!line && d.whole) return null;
   if (!line) {
     const [x0, y0, x1, y1] = d.box.map((v, i) => v * scale + (i % 2 === 0 ? dx : dy)) as [number, number, number, number];
     line = `M${x0} ${y0}H${x1}V${y1}H${x0}Z`;

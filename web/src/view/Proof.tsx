@@ -96,7 +96,7 @@ function Pictures({ round, c }: { round: ProofRound; c: d.Compared }) {
   const seen = poor && !c.looks ? 'sheet' : face.value;
   return (
     <>
-      <p class={poor ? 'warn' : ''}>{c.result.fit.words}</p>
+      <p class={poor ? 'warn' : 'hint'}>{c.result.fit.words}</p>
       <Choice legend="See" value={seen} options={FACES} onPick={(f) => (face.value = f)} />
       {seen === 'over' && c.looks ? <ProofOver shown={c.looks.shown} asked={c.looks.asked} differences={round.differences} picked={pickedNo.value} onPick={pick} /> : null}
       {seen === 'sheet' ? (
