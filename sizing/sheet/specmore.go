@@ -25,7 +25,7 @@ func (d *drafting) behind() {
 // title begins a section, with room for something of it.
 func (d *drafting) title(name, more string) {
 	d.room(22)
-	d.y += 5.5
+	d.y += 5
 	d.head(margin, d.y, d.wide, name, more)
 	d.y += 1.6
 }
@@ -171,7 +171,7 @@ func orDash(s string) string {
 }
 
 // mapHigh is the greatest height of the map.
-const mapHigh unit.MM = 46
+const mapHigh unit.MM = 40
 
 // spotMap shows where open spots lie.
 func (d *drafting) spotMap(all []AskedSpot) {
