@@ -1,4 +1,5 @@
 // Designs side by side; the one on the sheet with its versions.
+import { useEffect, useRef } from 'preact/hooks';
 import type { Design, Plating, Version } from '../engine/wire.gen';
 import type { Place } from '../state/project';
 import { Canvas } from '../widgets/Canvas';
@@ -73,9 +74,17 @@ function Current(p: Props & { design: Design }) {
 function Chip(p: Props & { version: Version; place: Place }) {
   const { version: v, place } = p;
   const now = place.version === p.at.version;
+  const ref = useRef<HTMLLIElement>(null);
+  // The strip scrolls inside itself; the page stays where it is.
+  useEffect(() => {
+    const [li, strip] = [ref.current, ref.current?.closest('.strip')];
+    if (!now || !li || !strip) return;
+    const [a, b] = [li.getBoundingClientRect(), strip.getBoundingClientRect()];
+    if (a.left < b.left || a.right > b.right) strip.scrollLeft += a.left - b.left;
+  }, [now]);
   const plating = p.platings.find((x) => x.id === v.plating)?.name ?? v.plating;
   return (
-    <li>
+    <li ref={ref}>
       <button
         type="button" class={now ? 'strip-chip now' : 'strip-chip'} aria-current={now ? 'true' : undefined} aria-expanded={now ? p.card === 'version' : undefined}
         onClick={() => (now ? p.onCard('version') : p.onTurn(place))}
