@@ -120,6 +120,16 @@ func TestThePinKeepsClearOfTheHangHoleAndTheWords(t *testing.T) {
 	assert.Less(t, l.Pin.Y+20, unit.MM(l.Texts[0].Box[1]))
 }
 
+func TestOnACardThatLiesThePinStandsBesideTheWords(t *testing.T) {
+	c := Starting("Buoy")
+	c.Kind, c.Across = Bank, true
+	c.Texts[0].X, c.Texts[0].Y = 64, 28
+	l := laid(t, c, square(CardPlace{15, 6}))
+	assert.Empty(t, l.Warnings)
+	assert.InDelta(t, (85.60/2-30)/2, float64(l.Pin.X), 1e-9)
+	assert.InDelta(t, (53.98-20)/2, float64(l.Pin.Y), 1e-9)
+}
+
 func TestWhatWouldSpoilIsSaid(t *testing.T) {
 	at := func(x, y unit.MM) *[2]unit.MM { return &[2]unit.MM{x, y} }
 	line := func(x, y unit.MM, points float64) []CardText {

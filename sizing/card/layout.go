@@ -81,10 +81,14 @@ func Lay(c *BackingCard, p *Pin, r Ruler) (*LaidCard, error) {
 const foot = 0.25
 
 // pinAt is the upper left of the silhouette: where it was put, or in the middle
-// of the room between the hole to hang by and the words.
+// of the room between the hole to hang by and the words, which on a card that
+// lies stand on the right.
 func (c *BackingCard) pinAt(l *LaidCard) CardPlace {
 	if c.Pin != nil {
 		return CardPlace{c.Pin[0] - l.PinW/2, c.Pin[1] - l.PinH/2}
+	}
+	if l.W > l.H && len(c.Texts) > 0 {
+		return c.pinBeside(l)
 	}
 	top, end := l.Safe, l.H*(1-foot)
 	if l.Hang != nil {
@@ -94,6 +98,18 @@ func (c *BackingCard) pinAt(l *LaidCard) CardPlace {
 		end = l.H - l.Safe
 	}
 	return CardPlace{(l.W - l.PinW) / 2, (top+end)/2 - l.PinH/2}
+}
+
+// pinBeside puts the pin in the left half of a card that lies, clear of the hole
+// to hang by.
+func (c *BackingCard) pinBeside(l *LaidCard) CardPlace {
+	at := CardPlace{max(l.Safe, (l.W/2-l.PinW)/2), (l.H - l.PinH) / 2}
+	if l.Hang == nil || at.X+l.PinW < l.W/2-l.Hang.W/2 {
+		return at
+	}
+	top := l.Hang.Down + l.Hang.H/2
+	at.Y = max(at.Y, min(top+1, l.H-l.Safe-l.PinH))
+	return at
 }
 
 func set(t *CardText, r Ruler) CardSet {

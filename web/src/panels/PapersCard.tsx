@@ -73,7 +73,7 @@ function Sizes({ answer: { card: c, laid: l, kinds }, onCard }: Known) {
         </div>
       ) : (
         <Choice legend="It stands" value={c.across ? 'across' : 'up'} options={[{ value: 'up', label: 'upright' }, { value: 'across', label: 'lying' }]}
-          onPick={(v) => onCard((o) => k.turnedCard(o, l.w, l.h, v === 'across'), v === 'across' ? 'The card lies' : 'The card stands')} />
+          onPick={(v) => onCard((o) => k.turnedCard(o, l.w, l.h, v === 'across', l.pinW, l.safe), v === 'across' ? 'The card lies' : 'The card stands')} />
       )}
       {c.pin ? <button type="button" class="plain" onClick={() => onCard((o) => k.without(o, 'pin'), 'Pin where the tool puts it')}>Put the pin where there is most room</button> : null}
     </div>

@@ -1,9 +1,9 @@
 // The backing card as it is laid out by hand: its pin, words and picture are
 // dragged, and what is dragged becomes a step when it is let go.
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { decodeRaster, WHOLE } from '../engine/decode';
 import { decodeSVG } from '../engine/svg';
-import type { BackingCard, CardText, Header } from '../engine/wire.gen';
+import type { BackingCard, CardText, Header, LaidCard } from '../engine/wire.gen';
 import { atHand, sentenceOf } from './desk';
 import { laid, withCard } from './papers';
 import * as s from './store';
@@ -61,9 +61,13 @@ export function withText(c: BackingCard, index: number, change: (t: CardText) =>
   return { ...c, texts: (c.texts ?? []).map((t, i) => (i === index ? change(t) : t)) };
 }
 
-/** Turns a card the other way up: what stands on it keeps its share of the way. */
-export function turnedCard(c: BackingCard, w: number, h: number, across: boolean): BackingCard {
-  return refitted({ ...without(c, 'pin'), across }, w, h, h, w);
+/** Turns a card the other way up: words go to the right of the pin where it lies,
+ * and below it where it stands. */
+export function turnedCard(c: BackingCard, w: number, h: number, across: boolean, pinW: number, safe: number): BackingCard {
+  const turned = refitted({ ...without(c, 'pin'), across }, w, h, h, w);
+  const left = Math.max(safe, (h / 2 - pinW) / 2) + pinW;
+  const x = tenth(across ? (left + h - safe) / 2 : h / 2);
+  return { ...turned, texts: (turned.texts ?? []).map((t) => (t.align ? t : { ...t, x })) };
 }
 
 /** Moves words and picture to where they stood on a card of another size. */
@@ -102,11 +106,23 @@ function smaller(h: Header): Header {
   return { ...h, space: 'srgb', workW: Math.max(1, Math.round(h.workW * k)), workH: Math.max(1, Math.round(h.workH * k)) };
 }
 
+/** The card as it is asked for, once it is laid out. */
+function settled(): Promise<LaidCard> {
+  return new Promise((done) => {
+    const stop = effect(() => {
+      const got = laid.value;
+      if (got && got.project === s.asked.value) {
+        queueMicrotask(() => stop());
+        done(got.answer.laid);
+      }
+    });
+  });
+}
+
 /** Reads a picture and lays it over the card. */
 export async function bringPicture(file: File): Promise<void> {
   const engine = atHand.value;
-  const l = laid.value?.answer.laid;
-  if (!engine || !l) return;
+  if (!engine) return;
   try {
     const start = new Uint8Array(await file.slice(0, s.hello.value?.headerBytes).arrayBuffer());
     const head = smaller((await engine.call('header', { fileName: file.name, size: file.size }, { bytes: start })).answer);
@@ -114,6 +130,7 @@ export async function bringPicture(file: File): Promise<void> {
     const got = await engine.call('cardpicture', { w, h }, { bytes });
     if (!got.bytes) return;
     const { answer } = got;
+    const l = await settled();
     const picture = { ...answer, data: base64(got.bytes), ...covering(answer.w, answer.h, l.w, l.h, l.bleed) };
     pictureFault.value = '';
     changeCard((c) => ({ ...c, picture }), 'A picture on the card');
