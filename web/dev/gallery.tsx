@@ -6,6 +6,7 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import '../src/style/index.css';
 import '../src/style/calendar.css';
 import '../src/style/selling.css';
+import '../src/style/papers.css';
 import '../src/style/parcel.css';
 import { BeforeSheet } from '../src/panels/BeforeSheet';
 import { BackPanel } from '../src/panels/BackPanel';
@@ -13,6 +14,8 @@ import { CalendarPanel } from '../src/panels/CalendarPanel';
 import { ColoursPanel } from '../src/panels/ColoursPanel';
 import { DrawingPanel } from '../src/panels/DrawingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
+import { PapersCard } from '../src/panels/PapersCard';
+import { PapersMessage } from '../src/panels/PapersMessage';
 import { ParcelCount } from '../src/panels/ParcelCount';
 import { ParcelLedger } from '../src/panels/ParcelLedger';
 import { PartsFields } from '../src/panels/PartsFields';
@@ -40,6 +43,7 @@ import { CAPITAL_DRAFT, CAPITALS, DRAFT, FILLS, GAP, HAND_LINES, UNDER } from '.
 import { CALENDAR, SCHEDULE } from './canned/calendar';
 import { COMPARISON, FAULTS, OPEN_QUOTE, OTHER, READ } from './canned/order';
 import { cannedShot, cannedThumb } from './canned/picture';
+import { CARD, INQUIRY } from './canned/papers';
 import { COUNT, STOCK } from './canned/parcel';
 import { PARTS } from './canned/parts';
 import { sightProps } from './canned/sight';
@@ -69,6 +73,7 @@ const PANELS: Record<string, () => ComponentChildren> = {
   back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} markFault="" onMarkFile={idle} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
   sight: () => <SightPanel {...sightProps()} />,
   order: () => order({ quote: OPEN_QUOTE, list: { ...ORDER.list, faults: FAULTS, arrived: { text: '', fileName: '', read: READ } } }),
+  papers: () => <><PapersMessage inquiry={INQUIRY} plan={{}} today="2027-03-01" onPlan={idle} onCopy={() => Promise.resolve('')} /><PapersCard answer={CARD} pin={undefined} fault="" making="" onCard={idle} onPicture={idle} onSave={idle} /></>,
   parcel: () => <><ParcelCount {...COUNT} /><ParcelCount {...COUNT} naming /><ParcelLedger {...STOCK} /></>,
   left: () => (
     <LeftPanel plan={PLAN} left={LEFT} faults={[]} problem="" late={false} currency="EUR" currencies={['EUR', 'GBP']} invented={['post', 'packing']} pinGrams={9.7}
