@@ -126,6 +126,9 @@ func differs(p, q rgb) float64 {
 // the rest.
 func (d *differ) colours() {
 	d.findCells()
+	if d.photo != nil {
+		d.balance()
+	}
 	flats := d.h.a.Badge.Sep.Flats
 	for l := range flats {
 		if d.h.a.of[l] != uint8(l) {
@@ -167,7 +170,7 @@ func (d *differ) flat(l uint8) {
 		return
 	}
 	all := list.median()
-	show.Shown, show.DeltaE = all.rgb8(), differs(rgbOf(f.RGB), all)
+	show.Shown, show.DeltaE = d.lit(all).rgb8(), differs(rgbOf(f.RGB), d.lit(all))
 	d.r.Colours = append(d.r.Colours, show)
 	whole := float64(off) >= wholeShare*float64(seen) && show.DeltaE > d.t.Colour
 	if whole {
@@ -212,14 +215,15 @@ func (d *differ) recoloured(l uint8, cell int, shown rgb) {
 	}
 	x := d.new(AreaRecoloured, []Point{at})
 	x.Path, x.Box, x.Flat, x.Whole = nil, box, f.ID, cell < 0
-	asked, now := f.RGB, shown.rgb8()
+	asked, now := f.RGB, d.lit(shown).rgb8()
 	x.AskedRGB, x.ShownRGB = &asked, &now
-	x.DeltaE = differs(rgbOf(asked), shown)
+	x.DeltaE = differs(rgbOf(asked), d.lit(shown))
 	x.Asked, x.Shown = f.Name+" "+asked.Hex(), colour.Name(now)+" "+now.Hex()
 	x.Words = fmt.Sprintf("%s is shown as %s %s: a difference of %.1f (CIEDE2000).", f.Name, x.Shown, where, x.DeltaE)
-	if m := d.h.shown[metal]; d.h.known[metal] && m.far2(&shown) < leastStep*leastStep/4 && x.DeltaE > 8 {
-		x.Shown = "metal " + now.Hex()
-		x.Words = fmt.Sprintf("%s is shown as bare metal %s.", f.Name, where)
+	if d.unfilled(l, shown) {
+		x.Kind = AreaUnfilled
+		x.Shown = "bare metal " + now.Hex()
+		x.Words = fmt.Sprintf("%s is not filled %s: it shows bare metal.", f.Name, where)
 	}
 	d.add(x)
 }

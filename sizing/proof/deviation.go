@@ -42,8 +42,8 @@ const (
 	PostMoved   DeviationKind = "post-moved"
 	PostAdded   DeviationKind = "post-added"
 
-	// AreaUnfilled is an area of a finished pin that shows bare metal, and
-	// ColoursSwapped two colours that have changed places.
+	// AreaUnfilled is an area that shows bare metal, and ColoursSwapped two colours of
+	// a finished pin that have changed places.
 	AreaUnfilled   DeviationKind = "area-unfilled"
 	ColoursSwapped DeviationKind = "colours-swapped"
 )

@@ -3,6 +3,7 @@ package proof
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"badgewright/reduce"
 	"badgewright/sizing"
@@ -15,6 +16,8 @@ type differ struct {
 	t     Tolerances
 	r     *HeldAgainst
 	cells []cellShown
+	photo *Snapshot   // nil of a proof
+	gain  *[3]float64 // of its light, linear; nil of a proof
 }
 
 // Wanted is what a proof is held against beside the pin itself.
@@ -22,6 +25,8 @@ type Wanted struct {
 	Said Said
 	// Posts as asked for, looked for on a view from behind; nil for no look.
 	Posts []sizing.Post
+	// Photo says that the picture is a photograph of a finished pin; nil of a proof.
+	Photo *Snapshot
 }
 
 // back compares the posts, where there is a view from behind.
@@ -45,7 +50,7 @@ func Diff(l *Laid, w Wanted, t Tolerances, progress reduce.Progress) (*HeldAgain
 	if l.h == nil {
 		return nil, errNoPin
 	}
-	d := &differ{h: l.h, t: t, r: &HeldAgainst{Fit: l.Fit, Tolerances: t, Notes: []string{}, Differences: []Deviation{}}}
+	d := &differ{h: l.h, t: t, photo: w.Photo, r: &HeldAgainst{Fit: l.Fit, Tolerances: t, Notes: []string{}, Differences: []Deviation{}}}
 	steps := []struct {
 		does string
 		do   func()
@@ -62,6 +67,9 @@ func Diff(l *Laid, w Wanted, t Tolerances, progress reduce.Progress) (*HeldAgain
 			return nil, err
 		}
 		s.do()
+	}
+	if d.photo != nil {
+		d.swapped()
 	}
 	d.finish()
 	return d.r, progress(1, "comparing")
@@ -135,44 +143,47 @@ func (d *differ) told(list []Deviation) []Deviation {
 }
 
 func (d *differ) saidBy(x Deviation, list []Deviation) bool {
-	near := d.h.a.px(besideMM)
-	for i := range list {
-		y := &list[i]
-		lineGone := y.Kind == LineMissing || y.Kind == AreasMerged
-		switch x.Kind {
-		case LineThicker, LineThinner, LineMissing:
-			if y.Kind == OutlineMoved && y.passes(&x, near) {
-				return true
-			}
-		case PatchAdded, LineAdded:
-			if (y.Kind == OutlineMoved || y.Kind == LineThicker || lineGone) && y.passes(&x, near) {
-				return true
-			}
-		case AreaRecoloured:
-			if y.Kind == AreasMerged && !x.Whole && within(x.Box, y.X, y.Y, near) {
-				return true
-			}
-		}
+	var by []DeviationKind
+	switch x.Kind {
+	case LineThicker, LineThinner, LineMissing, CutOutFilled:
+		by = []DeviationKind{OutlineMoved}
+	case PatchAdded, LineAdded, AreaSplit:
+		by = []DeviationKind{OutlineMoved, LineThicker, LineMissing, AreasMerged}
+	case AreaRecoloured:
+		return !x.Whole && slices.ContainsFunc(list, func(y Deviation) bool {
+			return y.Kind == AreasMerged && within(x.Box, y.X, y.Y, d.h.a.px(besideMM))
+		})
 	}
-	return false
+	return len(by) > 0 && passed(&x, list, by, d.h.a.px(besideMM))
 }
 
 // besideMM is how near a difference lies that comes of another.
 const besideMM unit.MM = 1
 
-// passes says whether the path of a difference runs past all places of another.
-func (y *Deviation) passes(x *Deviation, near float64) bool {
-	for i := 0; i+1 < len(x.Path); i += 2 {
+// passed says whether all places of a difference lie by the paths of others of
+// some kinds.
+func passed(x *Deviation, list []Deviation, by []DeviationKind, near float64) bool {
+	path := x.Path
+	if len(path) == 0 {
+		path = []float32{float32(x.X), float32(x.Y)}
+	}
+	for i := 0; i+1 < len(path); i += 2 {
 		least := math.Inf(1)
-		for k := 0; k+1 < len(y.Path); k += 2 {
-			dx, dy := float64(x.Path[i]-y.Path[k]), float64(x.Path[i+1]-y.Path[k+1])
-			least = min(least, float64(dx*dx)+float64(dy*dy))
+		for n := range list {
+			y := &list[n]
+			if !slices.Contains(by, y.Kind) {
+				continue
+			}
+			for k := 0; k+1 < len(y.Path); k += 2 {
+				dx, dy := float64(path[i]-y.Path[k]), float64(path[i+1]-y.Path[k+1])
+				least = min(least, float64(dx*dx)+float64(dy*dy))
+			}
 		}
 		if least > near*near {
 			return false
 		}
 	}
-	return len(x.Path) > 0
+	return true
 }
 
 func within(box [4]float64, x, y, air float64) bool {

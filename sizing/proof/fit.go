@@ -83,6 +83,16 @@ func Find(a *Asked, p *Picture, box *[4]float64, choose int, progress reduce.Pro
 	return l, progress(0.6, "laying the pin on it")
 }
 
+// Slant lays the pin freely in perspective, from how it lies: a photograph is
+// seldom taken straight from above.
+func (l *Laid) Slant() {
+	for _, k := range []freedom{affine, projective, projective} {
+		l.h.refine(k, 1)
+	}
+	l.h.ppx = l.h.scale()
+	l.Fit = l.h.quality()
+}
+
 // boxed takes a whole box for the pin's own: where no ground parts it from the
 // rest, the person did.
 func (g *ground) boxed(box *[4]float64) piece {

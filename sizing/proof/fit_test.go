@@ -5,6 +5,8 @@ import (
 	"math"
 	"math/rand/v2"
 	"os"
+	"slices"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -60,25 +62,36 @@ func looks() []look {
 	}
 }
 
-// plantedAll in the environment makes tests go through every design in every
-// look; it takes minutes.
+// plantedAll in the environment makes tests go through every design: in every
+// look (all, which takes minutes), or in so many looks each.
 const plantedAll = "BADGEWRIGHT_PLANTED"
 
 func all() bool { return os.Getenv(plantedAll) != "" }
+
+// lookedAt says whether design n is drawn in look i; few lists the looks of those
+// that are drawn in the short form.
+func lookedAt(n, i int, few map[int][]int) bool {
+	if !all() {
+		return slices.Contains(few[n], i)
+	}
+	k, err := strconv.Atoi(os.Getenv(plantedAll))
+	return err != nil || (i+5-n%5)%5 < k
+}
 
 func TestThePinIsLaidOnItsProof(t *testing.T) {
 	const seed = 7
 	t.Logf("seed %d", seed)
 	rnd := rand.New(rand.NewPCG(seed, 0))
 	for n, d := range designs {
-		if !all() && n%5 != 1 {
+		few := map[int][]int{1: {1}, 8: {3}}
+		if !all() && few[n] == nil {
 			continue
 		}
 		b := d.badge(t)
 		a, err := Ask(b, nil)
 		require.NoError(t, err)
 		for i, k := range looks() {
-			if !all() && (i != 1 && i != 3) {
+			if !lookedAt(n, i, few) {
 				continue
 			}
 			p, truth := proofOf(t, b, k, rnd)

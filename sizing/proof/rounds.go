@@ -23,10 +23,10 @@ const (
 // DeviationPair is a difference in two pictures: of two rounds, or of two makers. One of
 // the two may be absent.
 type DeviationPair struct {
-	PairState PairState  `json:"state"`
-	First     *Deviation `json:"first,omitempty"`
-	Other     *Deviation `json:"other,omitempty"`
-	Words     string     `json:"words"`
+	State PairState  `json:"state"`
+	First *Deviation `json:"first,omitempty"`
+	Other *Deviation `json:"other,omitempty"`
+	Words string     `json:"words"`
 }
 
 // sameMM is how near each other the same difference lies in two pictures.
@@ -40,11 +40,11 @@ func Rounds(asked, now []Deviation, perMM float64) []DeviationPair {
 		p := &list[i]
 		switch {
 		case p.Other == nil:
-			p.PairState, p.Words = Done, "Done: "+p.First.Words
+			p.State, p.Words = Done, "Done: "+p.First.Words
 		case p.First == nil:
-			p.PairState, p.Words = New, "New in this round: "+p.Other.Words
+			p.State, p.Words = New, "New in this round: "+p.Other.Words
 		default:
-			p.PairState, p.Words = Open, "Still so: "+p.Other.Words
+			p.State, p.Words = Open, "Still so: "+p.Other.Words
 		}
 	}
 	return list
@@ -57,11 +57,11 @@ func Beside(first, other []Deviation, perMM float64) []DeviationPair {
 		p := &list[i]
 		switch {
 		case p.Other == nil:
-			p.PairState, p.Words = FirstOnly, "In the first alone: "+p.First.Words
+			p.State, p.Words = FirstOnly, "In the first alone: "+p.First.Words
 		case p.First == nil:
-			p.PairState, p.Words = OtherOnly, "In the other alone: "+p.Other.Words
+			p.State, p.Words = OtherOnly, "In the other alone: "+p.Other.Words
 		default:
-			p.PairState, p.Words = InBoth, fmt.Sprintf("In both: %s The other: %s", p.First.Words, p.Other.Words)
+			p.State, p.Words = InBoth, fmt.Sprintf("In both: %s The other: %s", p.First.Words, p.Other.Words)
 		}
 	}
 	return list
@@ -117,7 +117,7 @@ func same(x, y *Deviation, near float64) bool {
 func SayPairs(list []DeviationPair) string {
 	n := map[PairState]int{}
 	for _, p := range list {
-		n[p.PairState]++
+		n[p.State]++
 	}
 	if n[InBoth]+n[FirstOnly]+n[OtherOnly] > 0 {
 		return fmt.Sprintf("%d in both proofs, %d in the first alone, %d in the other alone.", n[InBoth], n[FirstOnly], n[OtherOnly])

@@ -56,7 +56,11 @@ func (w *window) collect(t *trail, i, step int, gap, reach float64) {
 	}
 }
 
+// put takes a place in while there is room.
 func (w *window) put(p vec, s float64) {
+	if w.n == len(w.p) {
+		return
+	}
 	w.p[w.n], w.s[w.n] = p, s
 	w.n++
 }

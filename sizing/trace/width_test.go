@@ -190,3 +190,11 @@ func struckBadge(t testing.TB, s *reduce.Separation, mm unit.MM) *sizing.Badge {
 	}
 	return &sizing.Badge{Sep: s, Scale: scale, Outline: box}
 }
+
+func TestABendTakesNoMorePlacesThanItHasRoomFor(t *testing.T) {
+	var tr trail
+	for i := range 400 {
+		tr.p = append(tr.p, vec{x: 0.05 * float64(i)})
+	}
+	assert.Equal(t, windowMost, tr.both(200, 9).n)
+}

@@ -87,7 +87,11 @@ func (s *Session) lay(of string, p *proof.Picture, how wire.ProofHow, progress r
 	if len(how.Pin) > 0 {
 		return proof.Lay(a, p, how.Pin, how.Picture, how.Exact, how.Refine)
 	}
-	return proof.Find(a, p, how.Box, how.Choose-1, progress)
+	l, err := proof.Find(a, p, how.Box, how.Choose-1, progress)
+	if err == nil && how.Slant {
+		l.Slant()
+	}
+	return l, err
 }
 
 // askedFor is the version as proofs are held against it, found once.
@@ -129,11 +133,15 @@ func proofDiff(s *Session, job Job, ask wire.ProofDiffAsk) (Reply, error) {
 	if err != nil {
 		return Reply{}, err
 	}
-	t := proof.Usual()
+	t, want := proof.Usual(), proof.Wanted{Said: ask.Said, Posts: h.Check.Back.Posts}
+	if ask.Photo {
+		t = proof.Photographed()
+		want = proof.Wanted{Photo: &proof.Snapshot{White: ask.White, Metal: platingOf(h.Version.Plating).Mid}}
+	}
 	if ask.Tolerances != nil {
 		t = *ask.Tolerances
 	}
-	r, err := proof.Diff(l, proof.Wanted{Said: ask.Said, Posts: h.Check.Back.Posts}, t, job.Progress)
+	r, err := proof.Diff(l, want, t, job.Progress)
 	return Reply{Answer: r}, err
 }
 

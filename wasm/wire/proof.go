@@ -20,6 +20,9 @@ type ProofHow struct {
 	Picture []proof.Point `json:"picture,omitempty"`
 	Exact   bool          `json:"exact,omitempty"`
 	Refine  bool          `json:"refine,omitempty"`
+	// Slant lets a pin that was found by itself lie in perspective, as in a
+	// photograph.
+	Slant bool `json:"slant,omitempty"`
 }
 
 // ProofOpenAsk opens a proof's picture: W*H RGBA pixels come along as bytes.
@@ -61,6 +64,10 @@ type ProofDiffAsk struct {
 	Proof      string            `json:"proof"`
 	Said       proof.Said        `json:"said"`
 	Tolerances *proof.Tolerances `json:"tolerances,omitempty"` // absent for the usual
+	// Photo says that it is a photograph of a finished pin, and White is a place of
+	// white card in it, px; absent where none is in view.
+	Photo bool         `json:"photo,omitempty"`
+	White *proof.Point `json:"white,omitempty"`
 }
 
 // ProofView is one of two pictures to be held over each other.

@@ -1138,6 +1138,8 @@ export interface ProofHow {
   picture?: Point[];
   exact?: boolean;
   refine?: boolean;
+  /** Slant lets a pin that was found by itself lie in perspective, as in a photograph. */
+  slant?: boolean;
 }
 
 /** MarkedMeasure is a bar or a dimension line in a picture. */
@@ -4413,6 +4415,9 @@ export interface ProofDiffAsk {
   said: Said;
   /** absent for the usual */
   tolerances?: Tolerances;
+  /** Photo says that it is a photograph of a finished pin, and White is a place of white card in it, px; absent where none is in view. */
+  photo?: boolean;
+  white?: Point;
 }
 
 /** ColourShown is a flat as asked for and as shown. */
