@@ -113,7 +113,7 @@ type Tolerances struct {
 func Usual() Tolerances {
 	return Tolerances{
 		Outline: 0.2, OutlineRun: 0.8,
-		Line: 0.1, LineShare: 0.3, LineRun: 1, LineGone: 0.6,
+		Line: 0.09, LineShare: 0.3, LineRun: 1, LineGone: 0.6,
 		Colour: 3.5, Added: 0.8, Post: 1,
 		Stated: 0.015, Drawn: 0.03, Stretch: 0.015,
 	}

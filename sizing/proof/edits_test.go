@@ -18,7 +18,7 @@ type edit struct {
 	kinds []DeviationKind // what it is told as
 	// make changes a copy of the pin and returns where; ok is false where the
 	// design has no place for it.
-	make func(a *Asked, s *reduce.Separation, rnd *rand.Rand) (at []Point, ok bool)
+	make func(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) (at []Point, ok bool)
 }
 
 var edits = []edit{
@@ -62,29 +62,39 @@ type pair struct {
 	at   []int
 }
 
+// stands says whether metal stands out from an area: what cannot be seen cannot be
+// found, and a note says so.
+func stands(a *Asked, cell int32, k look) bool {
+	c, m := a.askedColour(a.cells.Label[cell]), rgb{float64(k.metal.R), float64(k.metal.G), float64(k.metal.B)}
+	return math.Abs(c.light()-m.light()) > fineContrast+10
+}
+
 // linesBetween lists lines between two areas that are each as wide as a finger of
 // the line, the longest first; both sides enamel.
-func linesBetween(a *Asked) []pair {
+func linesBetween(a *Asked, k look) []pair {
 	var list []pair
 	for i, c := range a.lines {
 		p, q := min(c.a, c.b), max(c.a, c.b)
 		if a.cells.Label[p] >= metal || a.cells.Label[q] >= metal || p == q || min(c.roomA, c.roomB) < a.px(0.5) || a.mm(c.wide) > 0.6 {
 			continue
 		}
-		k := slices.IndexFunc(list, func(x pair) bool { return x.a == p && x.b == q })
-		if k < 0 {
-			k = len(list)
+		if !stands(a, p, k) || !stands(a, q, k) {
+			continue
+		}
+		n := slices.IndexFunc(list, func(x pair) bool { return x.a == p && x.b == q })
+		if n < 0 {
+			n = len(list)
 			list = append(list, pair{a: p, b: q})
 		}
-		list[k].at = append(list[k].at, i)
+		list[n].at = append(list[n].at, i)
 	}
 	list = slices.DeleteFunc(list, func(p pair) bool { return float64(a.mm(float64(len(p.at)*a.every))) < 2.5 })
 	slices.SortStableFunc(list, func(p, q pair) int { return len(q.at) - len(p.at) })
 	return list
 }
 
-func pick(a *Asked, rnd *rand.Rand) (pair, bool) {
-	list := linesBetween(a)
+func pick(a *Asked, k look, rnd *rand.Rand) (pair, bool) {
+	list := linesBetween(a, k)
 	if len(list) == 0 {
 		return pair{}, false
 	}
@@ -127,8 +137,8 @@ func along(a *Asked, p pair, air float64, f func(i int, c *cross, off float64)) 
 	return at
 }
 
-func removeLine(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
-	p, ok := pick(a, rnd)
+func removeLine(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
+	p, ok := pick(a, k, rnd)
 	if !ok {
 		return nil, false
 	}
@@ -145,8 +155,8 @@ func removeLine(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) 
 	return at, true
 }
 
-func mergeAreas(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
-	for _, p := range linesBetween(a) {
+func mergeAreas(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
+	for _, p := range linesBetween(a, k) {
 		if a.cells.Label[p.a] == a.cells.Label[p.b] || differs(a.askedColour(a.cells.Label[p.a]), a.askedColour(a.cells.Label[p.b])) < 8 {
 			continue
 		}
@@ -166,8 +176,8 @@ func mergeAreas(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) 
 	return nil, false
 }
 
-func thickenLine(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
-	p, ok := pick(a, rnd)
+func thickenLine(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
+	p, ok := pick(a, k, rnd)
 	l := metalLabel(s)
 	if !ok || l == reduce.None {
 		return nil, false
@@ -180,8 +190,8 @@ func thickenLine(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool)
 	return at, true
 }
 
-func thinLine(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
-	p, ok := pick(a, rnd)
+func thinLine(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
+	p, ok := pick(a, k, rnd)
 	if !ok {
 		return nil, false
 	}
@@ -199,7 +209,7 @@ func thinLine(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
 }
 
 // addLine draws a line 0.25 mm wide across the widest area, from border to border.
-func addLine(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
+func addLine(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
 	l := metalLabel(s)
 	best, most := -1, int32(0)
 	for i, d := range a.deep {
@@ -241,8 +251,8 @@ func shifted(c colour.RGB8, by float64, rnd *rand.Rand) (colour.RGB8, bool) {
 }
 
 // recolour gives another colour to the flat that has the most of the pin.
-func recolour(by float64) func(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
-	return func(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
+func recolour(by float64) func(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
+	return func(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
 		var list []uint8
 		for l := range s.Flats {
 			n := 0
@@ -275,8 +285,8 @@ func cellsOf(a *Asked, l uint8) []Point {
 	return at
 }
 
-func recolourArea(by float64) func(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
-	return func(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
+func recolourArea(by float64) func(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
+	return func(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
 		var cells []int32
 		for c, l := range a.cells.Label {
 			if l < metal && float64(a.mm(float64(a.mm(float64(a.cells.Area[c]))))) > 3 {
@@ -307,10 +317,13 @@ func recolourArea(by float64) func(a *Asked, s *reduce.Separation, rnd *rand.Ran
 
 // moveOutline moves a stretch of outline, about 5 mm long, by 0.3 mm, running out
 // to nothing at its ends.
-func moveOutline(out bool) func(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
-	return func(a *Asked, s *reduce.Separation, rnd *rand.Rand) ([]Point, bool) {
+func moveOutline(out bool) func(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
+	return func(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, bool) {
 		l := &a.loops[a.large]
 		at := l.at[rnd.IntN(len(l.at))]
+		if edge := a.px(0.5); at.X < edge || at.Y < edge || at.X > float64(s.W)-edge || at.Y > float64(s.H)-edge {
+			return nil, false // the raster ends here
+		}
 		site := make([]bool, len(a.class))
 		for i, c := range a.class {
 			site[i] = (c != outside) == out

@@ -94,6 +94,7 @@ func TestThePinIsLaidOnItsProof(t *testing.T) {
 			if !lookedAt(n, i, few) {
 				continue
 			}
+			k.scale = grown(&d, k.scale)
 			p, truth := proofOf(t, b, k, rnd)
 			l, err := Find(a, p, nil, -1, nil)
 			require.NoError(t, err)

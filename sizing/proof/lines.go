@@ -21,6 +21,18 @@ const profileSteps = 72
 // what lies beside it for the line to be seen.
 const leastContrast = 34.0
 
+// A line finer than finePx px of the picture must differ in lightness by
+// fineContrast: JPEG keeps no colour that fine.
+const (
+	finePx       = 6.0
+	fineContrast = 40.0
+)
+
+// light is about how light a colour is, 0..255: the Y of JPEG (ITU-R BT.601).
+func (c *rgb) light() float64 {
+	return float64(0.299*c[0]) + float64(0.587*c[1]) + float64(0.114*c[2])
+}
+
 // lines measures every metal line across and gathers where it differs.
 func (d *differ) lines() {
 	a := d.h.a
@@ -48,6 +60,9 @@ func (d *differ) measure(c *cross) (s crossShown) {
 	h := d.h
 	ca, cb, m := d.sideColour(c.a), d.sideColour(c.b), h.shown[metal]
 	if min(ca.far2(&m), cb.far2(&m)) < leastContrast*leastContrast {
+		return s
+	}
+	if c.wide*h.ppx < finePx && min(math.Abs(ca.light()-m.light()), math.Abs(cb.light()-m.light())) < fineContrast {
 		return s
 	}
 	half := c.wide / 2
@@ -163,7 +178,7 @@ func (f *lineFit) width() float64 {
 }
 
 // softEnds is how many places beyond its ends a line may soften into.
-const softEnds = 3
+const softEnds = 2
 
 // metalIn counts the share of metal in every place of a line and beside it: finer
 // than a place.
@@ -207,7 +222,7 @@ const (
 	// leastLinePx is how wide a line must be in the picture to be missed.
 	leastLinePx = 1.0
 	// leastOffPx is by how much a width must be off in px of the picture.
-	leastOffPx = 1.0
+	leastOffPx = 0.8
 )
 
 // gather joins places of one kind that lie beside each other.

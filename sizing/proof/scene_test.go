@@ -174,8 +174,14 @@ func sail(x, y float64) int {
 	return -1
 }
 
-// sceneSide is the long side of a drawn scene, px.
-const sceneSide = 960
+// sceneSide is the long side of a drawn scene, px; half of it in the short form,
+// where pictures are drawn twice as large to make up for it.
+var sceneSide = map[bool]int{true: wholeSide, false: wholeSide / 2}[all()]
+
+const wholeSide = 960
+
+// as is a scale of the whole form for this form's scenes.
+func as(scale float64) float64 { return scale * wholeSide / float64(sceneSide) }
 
 // drawn is a scene as a separation, each pixel of the two it has most of.
 func drawn(at func(x, y float64) int) *reduce.Separation {
@@ -185,7 +191,7 @@ func drawn(at func(x, y float64) int) *reduce.Separation {
 		s.Flats = append(s.Flats, reduce.Flat{ID: reduce.FlatID(i), Name: colour.Name(c), RGB: c, Role: reduce.Enamel})
 	}
 	label := func(x, y float64) uint8 {
-		k := at(2*x/sceneSide-1, 2*y/sceneSide-1)
+		k := at(2*x/float64(sceneSide)-1, 2*y/float64(sceneSide)-1)
 		if k < 0 {
 			return reduce.None
 		}
