@@ -92,7 +92,7 @@ function Acts(p: CountProps) {
     <div class="count-acts">
       <button type="button" class="plain" disabled={!p.canUndo} onClick={p.onUndo}>Take back<kbd>⌫</kbd></button>
       <button type="button" class="plain" aria-pressed={p.parcel.complete === true} onClick={() => p.onComplete(!p.parcel.complete)}>
-        {p.parcel.complete ? '✓ All is counted' : 'That was all'}
+        {p.parcel.complete ? '✓ All counted' : 'That was all'}
       </button>
       {p.last ? (
         <label class="plain photo-door">
