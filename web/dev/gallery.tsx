@@ -8,11 +8,13 @@ import '../src/style/calendar.css';
 import '../src/style/selling.css';
 import '../src/style/papers.css';
 import '../src/style/parcel.css';
+import '../src/style/keeping.css';
 import { BeforeSheet } from '../src/panels/BeforeSheet';
 import { BackPanel } from '../src/panels/BackPanel';
 import { CalendarPanel } from '../src/panels/CalendarPanel';
 import { ColoursPanel } from '../src/panels/ColoursPanel';
 import { DrawingPanel } from '../src/panels/DrawingPanel';
+import { KeepingAlarm, KeepingPanel } from '../src/panels/KeepingPanel';
 import { MetalPanel } from '../src/panels/MetalPanel';
 import { PapersCard } from '../src/panels/PapersCard';
 import { PapersMessage } from '../src/panels/PapersMessage';
@@ -29,6 +31,7 @@ import { SizesPanel } from '../src/panels/SizesPanel';
 import { NO_TERMS } from '../src/state/items';
 import { choices } from '../src/state/choices';
 import * as s from '../src/state/store';
+import type { Meta } from '../src/state/keepRecord';
 import { thumbs } from '../src/state/thumbs';
 import { applyTheme, theme } from '../src/state/theme';
 import { App } from '../src/view/App';
@@ -69,6 +72,13 @@ const PANELS: Record<string, () => ComponentChildren> = {
   before: () => (
     <BeforeSheet wish={WISH} canvas={CANVAS} late={false} picture={undefined} problem="" planned={WISH} copied={false} bounds={{ least: 5, most: 150 }}
       onSize={idle} onMaking={idle} onFill={idle} onOwn={idle} onSide={idle} onSave={idle} onCopy={idle} onForget={idle} onClose={idle} />
+  ),
+  keeping: () => (
+    <>
+      <KeepingPanel standing={{ kind: 'kept' }} current={SPRING} projects={[SPRING, ANCHOR]} putAway={{ ...ANCHOR, name: 'Gull, first try' }} now={NOON}
+        onOpen={idle} onRename={idle} onCopy={idle} onRemove={idle} onPutBack={idle} onNew={idle} onSave={idle} onFile={idle} onClose={idle} />
+      <KeepingAlarm standing={{ kind: 'elsewhere' }} name="Skerry Light, spring" onHere={idle} onCopy={idle} onSave={idle} />
+    </>
   ),
   back: () => <BackPanel check={CHECK} hung={undefined} design={DESIGN} usual={HELLO.back} turned={false} markFault="" onMarkFile={idle} onPosts={idle} onBack={idle} onMetal={idle} onTurn={idle} />,
   sight: () => <SightPanel {...sightProps()} />,
@@ -112,6 +122,10 @@ const ORDER = {
     onUse: idle, onRename: idle, onAdd: idle, onCopy: idle, onRemove: idle, onPutBack: idle, onRate: idle,
   },
 };
+
+const NOON = Date.UTC(2027, 2, 1, 12);
+const SPRING: Meta = { id: 'a', name: 'Skerry Light, spring', changed: NOON, revision: 4, uses: [] };
+const ANCHOR: Meta = { id: 'b', name: 'Anchor Buoy', changed: NOON - 90_000_000, revision: 9, uses: [] };
 
 const order = (more: Partial<OrderProps>) => <OrderPanel {...ORDER} {...more} />;
 

@@ -97,7 +97,7 @@ async function write(): Promise<void> {
   });
   keepFlag(meta.id);
   if (before.revision === 0) void askToStay();
-  if (is.front !== pictured) void picture(meta.id, is.front).catch(refused);
+  if (is.front !== pictured || before.revision === 0) void picture(meta.id, is.front).catch(refused);
 }
 
 /** Keeps the small picture, which browsers make when they find the time: what was made does not
@@ -268,7 +268,8 @@ async function setAside(): Promise<void> {
   const id = freshID();
   const name = copyName(nameOf(is.history.now, unnamed()), projects.value.map((m) => m.name));
   const history = replace(is.history, named(is.history.now, name), `Called ${name}`);
-  const meta = { id, name, changed: Date.now(), revision: 1, uses: usesOf(history) };
+  const thumb = current.value?.thumb;
+  const meta: Meta = { id, name, changed: Date.now(), revision: 1, uses: usesOf(history), ...(thumb ? { thumb } : {}) };
   await store.put({ meta, work: workOf(id, { ...is, history }), drawings: drawingsOf(meta.uses) }, 0);
 }
 
