@@ -16,7 +16,7 @@ const ALL = 12_000_000;
 const PACKED = new Set(['.woff2', '.png', '.jpg', '.webp', '.avif']);
 
 /** Files the first screen does not ask for. */
-const LATER = [/\.map$/, /static\/demo\/(harbour|buoy)\.svg$/, /latin-ext/, /\/order-[^/]*\.wasm$/, /\/later\//, /\/(?!index-)[^/]*\.css$/, /\.csv$/, /\.ttf$/, /\/licences\//, /\/screens?\//, /\/icons\//, /\/sw\.js$/, /\.webmanifest$/];
+const LATER = [/\.map$/, /static\/demo\/(harbour|buoy)\.svg$/, /latin-ext/, /\/order-[^/]*\.wasm$/, /\/later\//, /\/(?!index-)[^/]*\.css$/, /\.csv$/, /\.ttf$/, /\/licences\//, /\/pdf\.worker[^/]*$/, /\/screens?\//, /\/icons\//, /\/sw\.js$/, /\.webmanifest$/];
 
 const root = process.argv[2] ?? 'dist';
 
