@@ -14,6 +14,8 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
 const fonts = join(root, 'web/node_modules/@expo-google-fonts');
 const to = mkdtempSync(join(tmpdir(), 'printed-'));
 const SIZE = 38;
+/** A bank card on an orange ground, the pin's middle where it was put. */
+const CARD = { kind: 'bank', across: true, pin: [40, 27], ground: { r: 255, g: 120, b: 0 } };
 let struck;
 
 before(() => {
@@ -27,6 +29,7 @@ before(() => {
     { call: 'layers', ask: { today: '2026-03-02' }, out: join(to, 'layers.svg') },
     { call: 'layers', ask: { today: '2026-03-02', pdf: true }, out: join(to, 'layers.pdf') },
     { call: 'specsheet', ask: { format: 'a4', today: '2026-03-02' }, out: join(to, 'spec.pdf') },
+    { call: 'cardfile', ask: { card: CARD, pdf: true, today: '2026-03-02' }, out: join(to, 'card.pdf') },
   ];
   const out = execFileSync('go', ['run', './wasm'], { cwd: root, input: lines.map((l) => JSON.stringify(l)).join('\n'), maxBuffer: 1 << 28 });
   const answers = out.toString().trim().split('\n').map((l) => JSON.parse(l));
@@ -122,6 +125,34 @@ test('papers are true at 600 dpi', { skip: without }, () => {
   near(front.w, w, 'width of the front');
   near(front.h, h, 'height of the front');
   near(bar(sheet), 50, 'the proving bar');
+});
+
+/** A page without a rim of so many mm. */
+function within({ data, w, h }, rim) {
+  const r = Math.round(rim / MM);
+  const rows = Array.from({ length: h - 2 * r }, (_, y) => data.subarray(3 * ((y + r) * w + r), 3 * ((y + r) * w + w - r)));
+  return { data: Buffer.concat(rows), w: w - 2 * r, h: h - 2 * r };
+}
+
+// ISO/IEC 7810, ID-1: 85.60 by 53.98 mm; the ground runs 3 mm over the cut.
+test('a backing card is true at 600 dpi, its outline and holes where the pin is', { skip: without }, () => {
+  const { w, h, back } = struck.check;
+  const sheet = page('card');
+  const ground = boxOf(sheet, coloured);
+  near(ground.w, 85.6 + 6, 'width with its bleed');
+  near(ground.h, 53.98 + 6, 'height with its bleed');
+  const row = 3 * sheet.w * Math.round(3 / MM);
+  const marks = [...Array(sheet.w).keys()].filter((x) => sheet.data[row + 3 * x] < 128);
+  near((marks.at(-1) - marks[0]) * MM, 85.6, 'from mark to mark');
+  const grey = (least, most) => (r, g, b) => Math.max(r, g, b) - Math.min(r, g, b) < 12 && r > least && r < most;
+  const card = within(sheet, 9); // without the marks of the cut
+  const aid = boxOf(card, grey(0xa8, 0xc8));
+  near(aid.w, w + 0.15, 'width of the outline');
+  near(aid.h, h + 0.15, 'height of the outline');
+  // From the left end of the first cross to the right end of the last: as far
+  // apart as the posts, a hole and 0.8 mm either side.
+  const xs = back.posts.map((p) => p.x);
+  near(boxOf(card, grey(0x60, 0x80)).w, Math.max(...xs) - Math.min(...xs) + 1.5 + 1.6, 'from hole to hole');
 });
 
 /** The length of the proving bar: its upper edge is the one line of about its
