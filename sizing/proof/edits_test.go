@@ -222,10 +222,9 @@ func addLine(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, b
 	}
 	x, y := float64(best%s.W)+0.5, float64(best/s.W)+0.5
 	sin, cos := math.Sincos(math.Pi * rnd.Float64())
-	r := math.Sqrt(float64(most)) + 3
 	for i := range s.Labels {
 		dx, dy := float64(i%s.W)+0.5-x, float64(i/s.W)+0.5-y
-		if a.cell[i] == a.cell[best] && math.Abs(dy*cos-dx*sin) < a.px(0.125) && math.Abs(dx*cos+dy*sin) < r {
+		if a.cell[i] == a.cell[best] && math.Abs(dy*cos-dx*sin) < a.px(0.125) {
 			set(s, i, l)
 		}
 	}

@@ -207,7 +207,7 @@ func Lay(a *Asked, p *Picture, pin, picture []Point, exact, refine bool) (*Laid,
 		if exact && len(pin) > 3 {
 			k = projective
 		}
-		l.h.refine(k, 2)
+		l.h.refineSurely(k, 0)
 	} else {
 		l.h.learn()
 	}

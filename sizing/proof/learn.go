@@ -2,6 +2,7 @@ package proof
 
 import (
 	"math"
+	"slices"
 
 	"badgewright/sizing/unit"
 )
@@ -61,15 +62,34 @@ func (h *held) learn() {
 		}
 	}
 	if lists[metal].n < 40 {
-		every := max(1, len(h.a.lines)/learnSamples)
-		for i := 0; i < len(h.a.lines); i += every {
-			l := &h.a.lines[i]
-			lists[metal].add(h.see(l.at.X, l.at.Y))
-		}
+		h.learnLines(&lists[metal])
 	}
 	for c := range lists {
 		if uint8(c) != outside && lists[c].n >= 8 {
 			h.shown[c], h.known[c] = lists[c].median(), true
+		}
+	}
+}
+
+// wideShare is the share of the widest lines whose middles tell the metal's
+// colour: those of finer ones are stained by what lies beside them.
+const wideShare = 0.25
+
+// learnLines takes the colour of metal along the middles of the widest lines.
+func (h *held) learnLines(list *medians) {
+	if len(h.a.lines) == 0 {
+		return
+	}
+	wide := make([]float64, len(h.a.lines))
+	for i := range wide {
+		wide[i] = h.a.lines[i].wide
+	}
+	slices.Sort(wide)
+	least := 0.98 * wide[int(float64(len(wide)-1)*(1-wideShare))]
+	every := 1 + len(wide)/(4*learnSamples)
+	for i := 0; i < len(h.a.lines); i += every {
+		if l := &h.a.lines[i]; l.wide >= least {
+			list.add(h.see(l.at.X, l.at.Y))
 		}
 	}
 }

@@ -58,6 +58,9 @@ func (d *differ) lines() {
 // profile as asked for, by the same means.
 func (d *differ) measure(c *cross) (s crossShown) {
 	h := d.h
+	if d.photo != nil && (d.cells[c.a].class == outside || d.cells[c.b].class == outside) {
+		return s // what a pin lies on has no one colour in a photograph
+	}
 	ca, cb, m := d.sideColour(c.a), d.sideColour(c.b), h.shown[metal]
 	if min(ca.far2(&m), cb.far2(&m)) < leastContrast*leastContrast {
 		return s

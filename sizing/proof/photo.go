@@ -105,7 +105,7 @@ func (d *differ) lit(c rgb) rgb {
 // bareE is how near the metal's colour an area must be to be taken for bare, and
 // notMetalE how far from it what was asked for.
 const (
-	bareE     = 7.0
+	bareE     = 9.0
 	notMetalE = 14.0
 )
 

@@ -23,10 +23,10 @@ func photoOf(t testing.TB, b *sizing.Badge, rnd *rand.Rand) (*Picture, Warp, Poi
 	s, err := trace.Trace(b, 0, nil)
 	require.NoError(t, err)
 	o := b.Outline
-	const side = 1000
+	const side = 720
 	k := 0.66 * side / math.Hypot(o[2]-o[0], o[3]-o[1])
 	flat := similar(Point{(o[0] + o[2]) / 2, (o[1] + o[3]) / 2}, Point{}, k, 0.3, false)
-	slant := Warp{1, 0.03, 480, -0.02, 0.93, 520, 0.00012, 0.0001, 1}
+	slant := Warp{1, 0.03, 345, -0.02, 0.93, 370, 0.00016, 0.00013, 1}
 	warp := slant.after(&flat)
 	img := image.NewRGBA(image.Rect(0, 0, side, side))
 	draw.Draw(img, img.Rect, image.NewUniform(color.RGBA{120, 122, 126, 255}), image.Point{}, draw.Src)
@@ -85,7 +85,8 @@ func TestAPhotographIsLaidAtASlantAndFaultsAreFound(t *testing.T) {
 	require.NoError(t, err)
 	for _, white := range []bool{true, false} {
 		r, off := inPhoto(t, a, b, rnd, white)
-		t.Logf("off %.3f mm; %s", off, r.Fit.Words)
+		t.Logf("off %.3f mm; metal %s; %s", off, r.Metal.Hex(), r.Fit.Words)
+		t.Logf("%+v", r.Colours)
 		assert.Less(t, off, 0.1)
 		assert.Empty(t, r.Differences, "a sound pin")
 		assert.Contains(t, r.Notes[0], "compared only within the picture")

@@ -95,6 +95,12 @@ func TestPlantedDifferencesAreFound(t *testing.T) {
 		}
 	}
 	assert.Equal(t, unedited, silent)
+	var sum tally
+	for _, s := range by {
+		sum.planted, sum.hit, sum.found, sum.right = sum.planted+s.planted, sum.hit+s.hit, sum.found+s.found, sum.right+s.right
+	}
+	assert.GreaterOrEqual(t, sum.precision(), 0.95)
+	assert.GreaterOrEqual(t, sum.recall(), 0.95)
 }
 
 // grown is the scale of a look, of this form's scenes; files stay as they are.
