@@ -160,7 +160,7 @@ it('a project goes through a file and back, and a broken file changes nothing', 
   await d.click('.keeping button', 'New project');
   await d.waitFor((s) => document.querySelector(s)?.value === 'Skerry Light', NAME);
   await d.dropBytes(first.subarray(0, first.length - 100), 'From b.badgewright');
-  await d.waitForText('cut short', '[role=alert]');
+  await d.waitForText('cut short', '.note');
   assert.equal(await d.read(NAME), 'Skerry Light');
   await d.dropBytes(first, 'From b.badgewright');
   await d.waitFor((s) => document.querySelector(s)?.value === 'From b', NAME);
@@ -169,7 +169,7 @@ it('a project goes through a file and back, and a broken file changes nothing', 
   const second = await saved(d, 'From b.badgewright');
   assert.ok(first.equals(second), `${first.length} and ${second.length} bytes`);
   await d.dropBytes(readFileSync(join(root, 'testdata/saves/version-1.badgewright')), 'old.badgewright');
-  await d.waitForText('saved by an earlier badgewright', '[role=alert]');
+  await d.waitForText('saved by an earlier badgewright', '.note');
   await ready(d);
   assert.match(await d.read('#drawing'), /version 1: lighthouse\.svg.*version 2: tower-lines\.png/);
 });
