@@ -2,8 +2,6 @@ package proof
 
 import (
 	"math"
-	"os"
-	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -247,21 +245,4 @@ func (d *design) badge(t testing.TB) *sizing.Badge {
 	sep, err := wall.NewBuilder(base).Apply(recipes, scale, sizing.DefaultLimits(sizing.Struck, sizing.Soft))
 	require.NoError(t, err)
 	return &sizing.Badge{Sep: sep, Scale: scale, Outline: box}
-}
-
-func separated(t testing.TB, file string) *reduce.Separation {
-	t.Helper()
-	f, err := os.Open(filepath.Join("..", "..", "testdata", "drawings", file))
-	require.NoError(t, err)
-	defer f.Close()
-	d, err := reduce.Decode(f, 1200)
-	require.NoError(t, err)
-	g, err := reduce.FindGround(d, reduce.GroundAuto)
-	require.NoError(t, err)
-	a, err := reduce.Analyse(d, g, nil)
-	require.NoError(t, err)
-	count, _ := a.Suggested()
-	s, err := a.Reduce(reduce.Options{Count: count})
-	require.NoError(t, err)
-	return s
 }
