@@ -175,9 +175,41 @@ func (f *lineFit) width() float64 {
 		}
 	}
 	if to == from {
-		return 0
+		return f.trace(from)
 	}
 	return f.metalIn(from, to)
+}
+
+// trace is what there is of metal about a place where one colour passes to the
+// other: what no mixture of the two accounts for. A line finer than a pixel of the
+// picture leaves no more.
+func (f *lineFit) trace(at int) float64 {
+	var u, n rgb
+	uu, un := 0.0, 0.0
+	for k := range u {
+		u[k], n[k] = f.b[k]-f.a[k], f.m[k]-f.a[k]
+		uu += float64(u[k] * u[k])
+		un += float64(u[k] * n[k])
+	}
+	nn := 0.0
+	for k := range n {
+		if uu > 0 {
+			n[k] -= float64(u[k] * un / uu)
+		}
+		nn += float64(n[k] * n[k])
+	}
+	if nn < leastStep*leastStep {
+		return 0
+	}
+	sum := 0.0
+	for i := max(0, at-softEnds-1); i < min(f.n, at+softEnds+1); i++ {
+		dot := 0.0
+		for k := range n {
+			dot += float64((f.list[i][k] - f.a[k]) * n[k])
+		}
+		sum += min(1, max(0, dot/nn))
+	}
+	return sum
 }
 
 // softEnds is how many places beyond its ends a line may soften into.
