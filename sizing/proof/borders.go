@@ -39,7 +39,7 @@ func (d *differ) outlineMoved() {
 	for i := range h.a.loops {
 		l := &h.a.loops[i]
 		list := d.borders(l)
-		if d.partGone(l, list) {
+		if d.partGone(l, list) || i != h.a.large && !l.hole && d.partMoved(list) {
 			continue
 		}
 		d.runsOf(list)
@@ -135,6 +135,48 @@ func (d *differ) partGone(l *loop, list []border) bool {
 	x.Words = "A part of the pin is not in the picture where it should be."
 	d.add(x)
 	return true
+}
+
+// partMoved says whether a further part of the pin lies elsewhere as a whole, as on
+// a chain that is longer or shorter, and notes it.
+func (d *differ) partMoved(list []border) bool {
+	q := normal{n: 2}
+	var found []border
+	for _, b := range list {
+		if b.how == borderFound {
+			q.add(&[8]float64{b.out.X, b.out.Y}, b.off, 1)
+			found = append(found, b)
+		}
+	}
+	by, ok := q.solve()
+	far := math.Sqrt(float64(by[0]*by[0]) + float64(by[1]*by[1]))
+	if !ok || 10*len(found) < 6*len(list) || far <= float64(d.t.Outline) {
+		return false
+	}
+	offs := make([]float64, len(found))
+	for i, b := range found {
+		offs[i] = math.Abs(b.off - float64(by[0]*b.out.X) - float64(by[1]*b.out.Y))
+	}
+	if trimmedRms(offs) > wholeMove*far {
+		return false
+	}
+	x := d.new(PartMoved, pathOf(list))
+	x.ShownMM = unit.MM(far)
+	x.Asked, x.Shown = "this part where it was drawn", fmt.Sprintf("%.2f mm off: %.2f mm %s and %.2f mm %s", far, math.Abs(by[1]), way(by[1], "lower", "higher"), math.Abs(by[0]), way(by[0], "further right", "further left"))
+	x.Words = fmt.Sprintf("A part of the pin hangs %s. If it hangs from a chain, look at the chain's length.", x.Shown)
+	d.add(x)
+	return true
+}
+
+// wholeMove is the share of a move that the outline of a part may miss it by, and
+// still have moved as a whole.
+const wholeMove = 0.3
+
+func way(v float64, up, down string) string {
+	if v > 0 {
+		return up
+	}
+	return down
 }
 
 // runsOf finds stretches of a loop that lie further off than is tolerated.

@@ -154,6 +154,10 @@ func (d *differ) saidBy(x Deviation, list []Deviation) bool {
 			return y.Kind == AreasMerged && within(x.Box, y.X, y.Y, d.h.a.px(besideMM))
 		})
 	}
+	inMoved := func(y Deviation) bool { return y.Kind == PartMoved && within(y.Box, x.X, x.Y, 0) }
+	if len(by) > 0 && slices.ContainsFunc(list, inMoved) {
+		return true // its lines lie elsewhere with it
+	}
 	return len(by) > 0 && passed(&x, list, by, d.h.a.px(besideMM))
 }
 

@@ -222,13 +222,17 @@ func addLine(a *Asked, s *reduce.Separation, k look, rnd *rand.Rand) ([]Point, b
 	}
 	x, y := float64(best%s.W)+0.5, float64(best/s.W)+0.5
 	sin, cos := math.Sincos(math.Pi * rnd.Float64())
+	var at []Point
 	for i := range s.Labels {
 		dx, dy := float64(i%s.W)+0.5-x, float64(i/s.W)+0.5-y
 		if a.cell[i] == a.cell[best] && math.Abs(dy*cos-dx*sin) < a.px(0.125) {
 			set(s, i, l)
+			if i%7 == 0 {
+				at = append(at, Point{float64(i % s.W), float64(i / s.W)})
+			}
 		}
 	}
-	return []Point{{x, y}}, true
+	return at, true
 }
 
 // shifted is a colour that lies off another by a CIEDE2000.

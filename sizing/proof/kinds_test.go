@@ -4,6 +4,7 @@ import (
 	"image"
 	"image/color"
 	"image/draw"
+	"math"
 	"math/rand/v2"
 	"slices"
 	"testing"
@@ -148,6 +149,39 @@ func TestStretchedAndFilledAreTold(t *testing.T) {
 	p = newPage(t, full, 700, 700)
 	p.front(Point{350, 350}, as(0.6))
 	assert.Equal(t, []DeviationKind{CutOutFilled}, kindsOf(p.differs(t, a, Wanted{})))
+}
+
+func TestAPartThatHangsLowerIsTold(t *testing.T) {
+	two := design{mm: 36, at: func(x, y float64) int {
+		switch {
+		case math.Hypot(x, y+0.4) < 0.5 && x < 0.1:
+			return 0
+		case math.Hypot(x, y+0.4) < 0.5:
+			return 1
+		case math.Hypot(x-0.05, y-0.55) < 0.25:
+			return 3
+		}
+		return -1
+	}}
+	b := two.badge(t)
+	a, err := Ask(b, nil)
+	require.NoError(t, err)
+	p := newPage(t, b, 700, 800)
+	p.front(Point{350, 400}, as(0.6))
+	assert.Empty(t, p.differs(t, a, Wanted{}).Differences)
+
+	low := copied(b)
+	s, drop := low.Sep, int(a.px(0.8))
+	for y := s.H - 1; y > s.H*3/5; y-- {
+		for x := range s.W {
+			set(s, y*s.W+x, b.Sep.Labels[max(s.H*3/5, y-drop)*s.W+x])
+		}
+	}
+	p = newPage(t, low, 700, 800)
+	p.front(Point{350, 400}, as(0.6))
+	r := p.differs(t, a, Wanted{})
+	require.Equal(t, []DeviationKind{PartMoved}, kindsOf(r))
+	assert.InDelta(t, 0.8, float64(r.Differences[0].ShownMM), 0.1)
 }
 
 func TestTheNextRoundIsHeldAgainstTheLast(t *testing.T) {
