@@ -1,11 +1,11 @@
 // Asks the engine for what the project needs, newest wish first.
-import { effect, untracked } from '@preact/signals';
+import { batch, effect, untracked, type Signal } from '@preact/signals';
 import type { Engine, NamedFile } from '../engine/client';
 import type { DrawingRef, Opened, Project, View } from '../engine/wire.gen';
 import { takePlan } from './before';
-import { askChoices } from './choices';
+import { askChoices, choices } from './choices';
 import { atHand } from './desk';
-import { besideOf } from './items';
+import { besideOf, priced } from './items';
 import { lookOf } from './look';
 import { drawingOf, revisedOf, withDesign, withGround, withOpened } from './project';
 import * as s from './store';
@@ -48,6 +48,7 @@ export function follow(): () => void {
     if (!p || !drawingOf(p)) return;
     const mark = markable(p);
     untracked(() => {
+      carry(p);
       if (measured?.project !== p) void check(p);
       if (struck?.project !== p) void picture(p, 'struck');
       if (wantBack && s.back.value?.project !== p) void picture(p, 'back');
@@ -59,6 +60,23 @@ export function follow(): () => void {
         void askChoices(p);
       }, SETTLE);
     });
+  });
+}
+
+/** What was found for a project holds for one that differs in its plans alone:
+ * nothing of them shows on the pin. */
+function carry(p: Project): void {
+  const same = <T extends { project: Project }>(a: T | undefined): T | undefined =>
+    a && a.project !== p && a.project.order === p.order && a.project.at === p.at ? { ...a, project: p } : a;
+  const keep = <T extends { project: Project }>(found: Signal<T | undefined>) => { found.value = same(found.value); };
+  measured = same(measured);
+  struck = same(struck);
+  batch(() => {
+    for (const picture of [s.front, s.back, s.brought, s.marked]) keep(picture);
+    keep(s.shown);
+    keep(s.buys);
+    keep(choices);
+    keep(priced);
   });
 }
 

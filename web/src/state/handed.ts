@@ -9,13 +9,14 @@ import * as s from './store';
 /** The calls about a version that was handed over. */
 export type HandedCall = { [N in CallName]: Calls[N]['ask'] extends { of: string } ? N : never }[CallName];
 
-/** By the project value it was asked for, so an old one goes with its project. */
-const handed = new WeakMap<Project, Map<string, Promise<string>>>();
+/** By the order it was asked for, so an old one goes with its order, and a change
+ * of plans asks for nothing again. */
+const handed = new WeakMap<Project['order'], Map<string, Promise<string>>>();
 
 /** The key of a version in the second program, handed over once. */
 export function handing(p: Project, at: Place): Promise<string> {
-  const of = handed.get(p) ?? new Map<string, Promise<string>>();
-  handed.set(p, of);
+  const of = handed.get(p.order) ?? new Map<string, Promise<string>>();
+  handed.set(p.order, of);
   const place = `${at.design} ${at.version}`;
   const before = of.get(place);
   if (before) return before;
@@ -46,7 +47,7 @@ export async function about<N extends HandedCall>(
     return await call();
   } catch (err) {
     if (!gone(err)) throw err;
-    handed.delete(p);
+    handed.delete(p.order);
     return call();
   }
 }

@@ -70,11 +70,11 @@ type Options = { signal: AbortSignal; onProgress: (share: number, step: string) 
 /** A new proof: read, found, compared and kept. */
 export async function bring(file: File): Promise<void> {
   await doing(`Reading ${file.name}`, async (o) => {
-    const shot = await readProof(file, file.name);
+    const first = await readProof(file, file.name);
     const p = s.asked.value;
     if (!p) return;
     const round = r.freshProof(p, s.at.value, newName(), file.name, dayOf(new Date()));
-    const got = await hold(p, round, shot, o);
+    const { shot, got } = await whereItLies(p, round, file, first, o);
     if (shot.pages > 1) papers.set(round.id, file);
     await keepPicture(round.id, await keptBlob(file, shot));
     s.change((q) => r.withProof(q, r.compared(round, got.laid.fit, got.result.differences, new Map())), `Brought the proof ${file.name}`);
@@ -82,6 +82,36 @@ export async function bring(file: File): Promise<void> {
     show(round.id, shot, got);
     await look(round.id, o);
   });
+}
+
+interface Lain {
+  shot: ProofShot;
+  got: Got;
+}
+
+/** Proofs of more pages than this are leafed through by hand. */
+const MOST_PAGES = 12;
+
+/** The page on which the pin lies well, else the first on which it was laid at
+ * all; a file without any is refused as its first page is. */
+async function whereItLies(p: Project, round: ProofRound, file: File, first: ProofShot, o: Options): Promise<Lain> {
+  let best: Lain | undefined;
+  let refused: unknown;
+  for (let page = 1; page <= Math.min(first.pages, MOST_PAGES); page++) {
+    const shot = page === 1 ? first : await readProof(file, file.name, page);
+    keys.delete(round.id);
+    try {
+      const got = await hold(p, round, shot, o);
+      if (got.result.fit.good) return { shot, got };
+      best ??= { shot, got };
+    } catch (err) {
+      if (o.signal.aborted) throw err;
+      refused ??= err;
+    }
+  }
+  if (!best) throw refused;
+  keys.set(round.id, best.got.laid.proof);
+  return best;
 }
 
 const newName = () => crypto.getRandomValues(new Uint32Array(3)).reduce((t, n) => t + n.toString(36), 'proof-');

@@ -115,6 +115,11 @@ export class Driver {
     return this.evaluate(dropFile, ...files.map(([bytes, name]) => named(bytes, name)));
   }
 
+  /** Gives a file to a file field, as a file dialogue would. */
+  choose(selector, bytes, name) {
+    return this.evaluate(chooseFile, selector, named(bytes, name));
+  }
+
   fileIn(path, name) {
     return named(readFileSync(path), name);
   }
@@ -169,6 +174,14 @@ function place(selector, name) {
 /** A file as the page can make it. */
 function named(bytes, name) {
   return { base64: Buffer.from(bytes).toString('base64'), name, type: TYPES[extname(name)] ?? '' };
+}
+
+function chooseFile(selector, { base64, name, type }) {
+  const data = new DataTransfer();
+  data.items.add(new File([Uint8Array.from(atob(base64), (c) => c.charCodeAt(0))], name, { type }));
+  const input = document.querySelector(selector);
+  input.files = data.files;
+  input.dispatchEvent(new Event('change', { bubbles: true }));
 }
 
 function dropFile(...files) {
