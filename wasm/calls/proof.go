@@ -70,7 +70,7 @@ func proofFit(s *Session, job Job, ask wire.ProofFitAsk) (Reply, error) {
 		on[i] = l.ToPicture(c)
 	}
 	return Reply{Answer: wire.ProofLaid{
-		Proof: ask.Proof, W: o.picture.W, H: o.picture.H, Spots: l.Spots, Chosen: l.Chosen + 1, Fit: l.Fit,
+		Proof: ask.Proof, W: o.picture.W, H: o.picture.H, Spots: append([]proof.Candidate{}, l.Spots...), Chosen: l.Chosen + 1, Fit: l.Fit,
 		Outline: l.Outline(), Corners: corners, PictureCorners: on,
 	}}, nil
 }

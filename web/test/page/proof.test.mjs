@@ -68,7 +68,7 @@ it('what it states is held against what was asked; the request says both, with a
   await until('Size as stated', '.proof-list');
   await compared();
   await d.click('#proof button', 'Write the request');
-  await until('Please change 2 things', '.claim-text');
+  await until('Please change these 2 things', '.claim-text');
   await until('30.0 mm', '.claim-text');
   await catchFiles(d);
   await d.click('#proof button', 'Save the marked picture');
@@ -91,8 +91,8 @@ it('the pin can be set on the sheet by hand, and is found by its edges from ther
   await d.evaluate(() => document.querySelector('#proof .proof-handle').focus());
   await d.press('ArrowRight');
   await d.click('#proof button', 'Lay it by these points');
+  await d.waitFor(() => !document.querySelector('#proof .proof-work') && [...document.querySelectorAll('#proof button')].some((b) => b.textContent === 'Let it be found again'));
   await until('2 things differ', 'summary');
-  await compared().catch(() => {});
   await d.click('#proof button', 'Let it be found again');
   await d.waitFor(() => !document.querySelector('#proof .proof-work') && ![...document.querySelectorAll('#proof button')].some((b) => b.textContent === 'Let it be found again'));
   await d.click('#proof .choice label', 'over each other');
