@@ -268,6 +268,6 @@ func (f *Fit) say() {
 	if f.Mirrored {
 		side = " It is mirrored, left to right."
 	}
-	f.Words = fmt.Sprintf("%s. Edges lie %.2f mm apart (root mean square), and %.0f percent of the outline lies within %.2f mm of its place. The picture has %.1f px to the mm and is turned by %.1f degrees.%s",
+	f.Words = fmt.Sprintf("%s. Edges lie about %.2f mm apart, and %.0f percent of the outline lies within %.2f mm of its place. The picture has %.1f px to the mm and is turned by %.1f degrees.%s",
 		how, float64(f.Rms), 100*f.Share, float64(f.Within), f.PerMM, f.Turn, side)
 }

@@ -53,7 +53,7 @@ function Cells(p: CellsProps & { group: Group; open?: boolean }) {
   return (
     <details class="more" open={p.open || wrong > 0}>
       <summary>{group.title}<Faults faults={wrong} /></summary>
-      <div class="limit-grid">
+      <div class={group.id === 'notes' ? 'limit-grid whole' : 'limit-grid'}>
         {cells.map((c) => (isRows(c) ? null : <CellField key={c.at} {...p} cell={c} at={c.at} />))}
       </div>
       {rows.map((r) => (

@@ -28,6 +28,7 @@ export function ParcelSome(p: SomeProps) {
   return (
     <div class="look-some">
       <h3>A look at some</h3>
+      <p class="hint">An example until you put in your own numbers.</p>
       <p class="sentence">Of {number('lot', 'Pieces in the parcel', 1)} I looked at {number('looked', 'Looked at', 0)}, and {number('bad', 'Bad among them', 0)} were bad.</p>
       <p class="answer" role="status">{answer?.faults[0]?.what ?? answer?.found?.says ?? '…'}</p>
       <p class="sentence">I want to be {sure} percent sure that at most {number('atMost', 'Bad ones put up with', 0)} are bad.</p>

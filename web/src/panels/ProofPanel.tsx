@@ -3,6 +3,7 @@ import { useRef, useState } from 'preact/hooks';
 import type { ProofRound } from '../engine/wire.gen';
 import type { Work } from '../state/store';
 import { Section, Why } from '../widgets/basic';
+import { dayWords } from '../words/calendar';
 import { proofSays, roundWords } from '../words/proof';
 
 export interface ProofProps {
@@ -59,7 +60,7 @@ function Rounds({ rounds, inHand, onTake, onDrop }: ProofProps) {
       {rounds.map((r) => (
         <li key={r.id}>
           <button type="button" class="link" aria-pressed={r.id === inHand?.id} onClick={() => onTake(r.id)}>{roundWords(r)}</button>
-          <span class="hint">{[r.name, r.dated].filter(Boolean).join(', ')}</span>
+          <span class="hint">{[r.name, r.dated && dayWords(r.dated)].filter(Boolean).join(', ')}</span>
           <button type="button" class="close" aria-label={`Put away ${roundWords(r)}`} onClick={() => onDrop(r.id)}>✕</button>
         </li>
       ))}

@@ -28,7 +28,7 @@ export function Doors({ onFiles, onPaste, onBefore, onDemo }: DoorsProps) {
       <button type="button" class="door" onClick={() => shot.current?.click()}>Photograph</button>
       <button type="button" class="door second" aria-haspopup="dialog" onClick={onBefore}>I haven’t drawn it yet</button>
       <p class="quiet">
-        or drop one.{' '}<span class="examples">Examples:{' '}
+        <span class="drop-words">or drop one.{' '}</span><span class="examples">Examples:{' '}
         <button type="button" class="link" onClick={() => onDemo('lighthouse')}>lighthouse</button>,{' '}
         <button type="button" class="link" onClick={() => onDemo('harbour')}>harbour</button>,{' '}
         <button type="button" class="link" onClick={() => onDemo('buoy')}>buoy</button></span>

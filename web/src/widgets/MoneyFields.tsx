@@ -21,10 +21,13 @@ export function Amount(p: FieldProps & { currency: string }) {
 }
 
 /** An amount that may be left empty: then it follows from something else, which is shown. */
+/** An average that follows is shown to a thousandth; it is reckoned with whole. */
+const brief = (amount: string) => (/\.\d{4}/.test(amount) ? Number(amount).toFixed(3) : amount);
+
 export function OwnAmount(p: Omit<FieldProps, 'value' | 'onSet'> & { value: string | undefined; follows: string; currency: string; onSet: (text: string | undefined) => void }) {
   const set = (text: string): Outcome | Promise<Outcome> =>
     empty(text) ? () => p.onSet(undefined) : typed({ text, as: 'amount', beside: p.currency }, (t) => p.onSet(t.text));
-  return <TextField label={p.label} value={p.value ?? ''} placeholder={p.follows} unit={p.currency} numeric fault={p.fault} onSet={set} />;
+  return <TextField label={p.label} value={p.value ?? ''} placeholder={brief(p.follows)} unit={p.currency} numeric fault={p.fault} onSet={set} />;
 }
 
 export function Percent(p: FieldProps) {

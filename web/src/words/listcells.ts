@@ -89,7 +89,7 @@ export const GROUPS: readonly Group[] = [
       said('proofs.included', 'proof rounds in the price'), amount('proofs.further', 'each further round'),
       {
         rows: 'delivery.choices', title: 'Ways of delivery, the usual one first', one: 'way of delivery',
-        columns: [text('name', 'name'), said('days', 'working days'), percent('off', '% off'), percent('more', '% more'), pick('on', 'of', [['pieces', 'the pieces'], ['all', 'all before carriage']]), amount('fee', 'fee, once')],
+        columns: [text('name', 'name'), said('days', 'working days'), percent('off', 'cheaper by'), percent('more', 'dearer by'), pick('on', 'of', [['pieces', 'the pieces'], ['all', 'all before carriage']]), amount('fee', 'fee, once')],
         blank: { name: '', days: 0, off: '', more: '', on: 'pieces', fee: '' },
       },
     ],

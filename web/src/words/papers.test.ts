@@ -22,7 +22,7 @@ describe('the papers in a sentence', () => {
     const quote = { needs: [{ cell: 'a', what: 'b', says: 'c' }] } as unknown as Quote;
     const st = { check, project, quote };
     expect(inTheWay(st)).toHaveLength(2);
-    expect(papersSays(st, 'Buoy')).toBe('Ready to send, but: 1 trouble spot still open; the papers tell the maker of it. 1 thing more below.');
+    expect(papersSays(st, 'Buoy')).toBe('Ready to send, but 1 trouble spot is still open; the papers tell the maker of it. 1 more thing below.');
   });
 
   it('tell where the holes are, numbered as from behind', () => {

@@ -13,12 +13,12 @@ export interface Standing {
 export function inTheWay({ check, project, quote }: Standing): string[] {
   const all: string[] = [];
   const open = check?.findings.filter((f) => f.verdict !== 'holds').length ?? 0;
-  if (open > 0) all.push(`${plural(open, 'trouble spot')} still open; the papers tell the maker of ${open === 1 ? 'it' : 'them'}.`);
+  if (open > 0) all.push(`${plural(open, 'trouble spot')} ${open === 1 ? 'is' : 'are'} still open; the papers tell the maker of ${open === 1 ? 'it' : 'them'}.`);
   if (check?.proposal) all.push('Metal lines are proposed and wait for your yes under Metal.');
   if (check?.stampProblem) all.push(check.stampProblem);
   if (project.order.designs.some((d) => d.versions.some((v) => v.quantity < 1))) all.push('A version has no quantity yet.');
   const needs = quote?.needs.length ?? 0;
-  if (needs > 0) all.push(`${plural(needs, 'price')} of your list not known yet.`);
+  if (needs > 0) all.push(`${plural(needs, 'price')} of your list ${needs === 1 ? 'is' : 'are'} not known yet.`);
   return all;
 }
 
@@ -28,8 +28,8 @@ export function papersSays(st: Standing, name: string): string {
   const way = inTheWay(st);
   if (way.length === 0) return `All you send of ${name} is ready: spec sheet, layers, message, lists, card and pictures.`;
   const [first = ''] = way;
-  const more = way.length > 1 ? ` ${plural(way.length - 1, 'thing')} more below.` : '';
-  return `Ready to send, but: ${first.charAt(0).toLowerCase()}${first.slice(1)}${more}`;
+  const more = way.length > 1 ? ` ${plural(way.length - 1, 'more thing')} below.` : '';
+  return `Ready to send, but ${first.charAt(0).toLowerCase()}${first.slice(1)}${more}`;
 }
 
 /** Where something on a card stands, for those who do not see it. */

@@ -26,7 +26,7 @@ export function proofSays(r: ProofRound | undefined, toChange: number): string {
   if (!r.fit) return `${roundWords(r)}: not compared yet.`;
   if (!r.fit.good) return `${roundWords(r)}: the pin does not lie well on it. Set it by hand.`;
   if (fails === 0) return `${roundWords(r)}: shows what you asked for.`;
-  const open = toChange === 0 ? 'all accepted' : `${toChange === fails ? 'all' : toChange} to be changed`;
+  const open = toChange === 0 ? 'all accepted' : `${toChange < fails ? `${toChange} ` : fails > 1 ? 'all ' : ''}to be changed`;
   return `${roundWords(r)}: ${fails === 1 ? 'one thing differs' : `${fails} things differ`}, ${open}.`;
 }
 

@@ -41,7 +41,7 @@ it('what is no picture is refused in words, and nothing is kept', async () => {
 
 it('a turned sheet with words on it is found, and its one other colour told', async () => {
   await d.choose(FIELD, await sheetOf(lighthouse, BLUE, LIGHTER, { turn: 6 }), 'first.jpg');
-  await until('one thing differs, all to be changed', 'summary');
+  await until('one thing differs, to be changed', 'summary');
   await compared();
   await until('The pin lies well on this picture');
   assert.equal(await d.count('#proof .proof-list > li'), 1);
