@@ -88,16 +88,29 @@ func (l *Laid) ToPicture(p Point) Point {
 	return Point{u, v}
 }
 
-// Corners are three places on the outline of the largest part that lie far apart.
-func (l *Laid) Corners() []Point {
+// Corners are n places on the outline of the largest part that lie far apart: the
+// two farthest, then always the one farthest from those before. Three lay a pin by
+// shift, turn and size, four in perspective.
+func (l *Laid) Corners(n int) []Point {
 	at := l.h.a.loops[l.h.a.large].at
-	first := at[farthest(at, at[0])]
-	second := at[farthest(at, first)]
-	best, most := at[0], -1.0
-	for _, p := range at {
-		if off := min(dist(p, first), dist(p, second)); off > most {
-			best, most = p, off
+	all := []Point{at[farthest(at, at[0])]}
+	for len(all) < n {
+		best, most := at[0], -1.0
+		for _, p := range at {
+			if off := fromNearest(all, p); off > most {
+				best, most = p, off
+			}
 		}
+		all = append(all, best)
 	}
-	return []Point{first, second, best}
+	return all
+}
+
+// fromNearest is how far a place lies from the nearest of some, px.
+func fromNearest(all []Point, p Point) float64 {
+	off := dist(all[0], p)
+	for _, q := range all[1:] {
+		off = min(off, dist(q, p))
+	}
+	return off
 }

@@ -64,7 +64,7 @@ func proofFit(s *Session, job Job, ask wire.ProofFitAsk) (Reply, error) {
 	}
 	o.how = ask.How
 	s.second.proofs.laid.put(keyOf(ask.Of, ask.Proof), l)
-	corners := l.Corners()
+	corners := l.Corners(handles(ask.How))
 	on := make([]proof.Point, len(corners))
 	for i, c := range corners {
 		on[i] = l.ToPicture(c)
@@ -73,6 +73,15 @@ func proofFit(s *Session, job Job, ask wire.ProofFitAsk) (Reply, error) {
 		Proof: ask.Proof, W: o.picture.W, H: o.picture.H, Spots: append([]proof.Candidate{}, l.Spots...), Chosen: l.Chosen + 1, Fit: l.Fit,
 		Outline: l.Outline(), Corners: corners, PictureCorners: on,
 	}}, nil
+}
+
+// handles is how many places lay a pin by hand: one more where it may lie in
+// perspective.
+func handles(how wire.ProofHow) int {
+	if how.Slant || len(how.Pin) > 3 {
+		return 4
+	}
+	return 3
 }
 
 func (s *Session) lay(of string, p *proof.Picture, how wire.ProofHow, progress reduce.Progress) (*proof.Laid, error) {

@@ -53,7 +53,8 @@ type ProofLaid struct {
 	// Outline is the pin's outline on the picture, px: loops, x and y in turn.
 	Outline [][]float32 `json:"outline"`
 	// Corners are three places of the pin, working px, that lie far apart on its
-	// outline, and where they lie in the picture: to be dragged.
+	// outline, and where they lie in the picture: to be dragged. There are four of a
+	// pin that may lie in perspective.
 	Corners        []proof.Point `json:"corners"`
 	PictureCorners []proof.Point `json:"pictureCorners"`
 }
@@ -129,7 +130,9 @@ type ProofRound struct {
 	Name    string `json:"name,omitempty"`  // of the file
 	Dated   string `json:"dated,omitempty"` // as ISO 8601 has it
 	// Photo says that it is a photograph of a finished pin.
-	Photo       bool              `json:"photo,omitempty"`
+	Photo bool `json:"photo,omitempty"`
+	// White is a place of white card in the photograph, px.
+	White       *proof.Point      `json:"white,omitempty"`
 	How         ProofHow          `json:"how"`
 	Said        proof.Said        `json:"said"`
 	Tolerances  *proof.Tolerances `json:"tolerances,omitempty"`

@@ -1264,6 +1264,8 @@ export interface ProofRound {
   dated?: string;
   /** Photo says that it is a photograph of a finished pin. */
   photo?: boolean;
+  /** White is a place of white card in the photograph, px. */
+  white?: Point;
   how: ProofHow;
   said: Said;
   tolerances?: Tolerances;
@@ -4396,7 +4398,7 @@ export interface ProofLaid {
   fit: Fit;
   /** Outline is the pin's outline on the picture, px: loops, x and y in turn. */
   outline: number[][];
-  /** Corners are three places of the pin, working px, that lie far apart on its outline, and where they lie in the picture: to be dragged. */
+  /** Corners are three places of the pin, working px, that lie far apart on its outline, and where they lie in the picture: to be dragged. There are four of a pin that may lie in perspective. */
   corners: Point[];
   pictureCorners: Point[];
 }

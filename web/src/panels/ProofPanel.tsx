@@ -12,7 +12,7 @@ export interface ProofProps {
   toChange: number;
   work: Work | undefined;
   fault: string;
-  onFile: (file: File) => void;
+  onFile: (file: File, photo: boolean) => void;
   onTake: (id: string) => void;
   onDrop: (id: string) => void;
   onOpen: (open: boolean) => void;
@@ -36,21 +36,34 @@ export function ProofPanel(p: ProofProps) {
   );
 }
 
-function Bring({ first, onFile }: { first: boolean; onFile: (f: File) => void }) {
+function Bring({ first, onFile }: { first: boolean; onFile: (f: File, photo: boolean) => void }) {
   const [over, setOver] = useState(false);
-  const input = useRef<HTMLInputElement>(null);
   const stop = (e: DragEvent) => { e.preventDefault(); e.stopPropagation(); };
-  const take = (file: File | undefined) => { if (file) onFile(file); };
   return (
     <div
       class={over ? 'proof-bring over' : 'proof-bring'}
       onDragOver={(e) => { stop(e); setOver(true); }} onDragLeave={() => setOver(false)}
-      onDrop={(e) => { stop(e); setOver(false); take(e.dataTransfer?.files[0]); }}
+      onDrop={(e) => { stop(e); setOver(false); const f = e.dataTransfer?.files[0]; if (f) onFile(f, false); }}
     >
-      <button type="button" class={first ? 'solid' : 'plain'} onClick={() => input.current?.click()}>{first ? 'Bring a proof' : 'Bring another proof'}</button>
-      <input ref={input} type="file" class="unseen" tabIndex={-1} aria-label="The maker’s proof" accept="image/*,application/pdf,.pdf" onChange={(e) => { take(e.currentTarget.files?.[0]); e.currentTarget.value = ''; }} />
-      <span class="hint">A picture or a PDF, or drop it here. It stays on this device.</span>
+      <Door label={first ? 'Bring a proof' : 'Bring another proof'} of="The maker’s proof" solid={first} accept="image/*,application/pdf,.pdf" onFile={(f) => onFile(f, false)} />
+      <Door label="Photograph of a finished pin" of="Photograph of a finished pin" solid={false} accept="image/*" onFile={(f) => onFile(f, true)} />
+      <span class="hint">A proof as a picture or a PDF, or drop it here. A pin on plain paper, from above, in even light. It stays on this device.</span>
     </div>
+  );
+}
+
+function Door(p: { label: string; of: string; solid: boolean; accept: string; onFile: (f: File) => void }) {
+  const input = useRef<HTMLInputElement>(null);
+  const change = (el: HTMLInputElement) => {
+    const file = el.files?.[0];
+    if (file) p.onFile(file);
+    el.value = '';
+  };
+  return (
+    <>
+      <button type="button" class={p.solid ? 'solid' : 'plain'} onClick={() => input.current?.click()}>{p.label}</button>
+      <input ref={input} type="file" class="unseen" tabIndex={-1} aria-label={p.of} accept={p.accept} onChange={(e) => change(e.currentTarget)} />
+    </>
   );
 }
 

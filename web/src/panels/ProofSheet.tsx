@@ -11,11 +11,15 @@ export interface SheetProps {
   measure: MarkedMeasure;
   /** Pixels in a millimetre of the paper, for a page of a PDF. */
   perMM: number | undefined;
+  /** It is a photograph of a finished pin, which may lie in perspective. */
+  photo: boolean;
+  white: Point | undefined;
   onHow: (how: ProofHow, what: string) => void;
+  onWhite: (at: Point) => void;
   onMeasure: (m: MarkedMeasure, what: string) => void;
 }
 
-type Tool = 'points' | 'box' | 'measure';
+type Tool = 'points' | 'box' | 'measure' | 'white';
 type Box = [number, number, number, number];
 
 /** The arrow keys move a handle so far, px of the picture; with Shift a tenth. */
@@ -31,21 +35,23 @@ export function ProofSheet(p: SheetProps) {
   const frame = useRef<HTMLDivElement>(null);
   const { w, h } = p.laid;
   const handles = moved?.of === p.laid ? moved.at : p.laid.pictureCorners;
-  const at = (e: PointerEvent): Point => {
+  const at = (e: MouseEvent): Point => {
     const r = frame.current?.getBoundingClientRect();
     return r ? { x: ((e.clientX - r.left) / r.width) * w, y: ((e.clientY - r.top) / r.height) * h } : { x: 0, y: 0 };
   };
   const move = (i: number, to: Point) => setMoved({ of: p.laid, at: handles.map((q, k) => (k === i ? { x: within(to.x, w), y: within(to.y, h) } : q)) });
   const set = () => {
-    if (moved?.of === p.laid) p.onHow({ pin: p.laid.corners, picture: [...moved.at], refine: true }, 'Laid the pin on the proof by hand');
+    if (moved?.of === p.laid) p.onHow({ pin: p.laid.corners, picture: [...moved.at], ...(p.photo ? { exact: true } : {}), refine: true }, 'Laid the pin on the proof by hand');
   };
+  const slant = p.photo ? { slant: true } : {};
+  const tap = { onClick: (e: MouseEvent) => { if (tool === 'white') p.onWhite(at(e)); } };
   const draw = useStroke(at, {
     onMove: (from, to) => {
       if (tool === 'box') setBox([Math.min(from.x, to.x), Math.min(from.y, to.y), Math.max(from.x, to.x), Math.max(from.y, to.y)]);
       if (tool === 'measure') setSpan([from, to]);
     },
     onEnd: () => {
-      if (tool === 'box' && box) p.onHow({ box }, 'Looked in a box of the proof');
+      if (tool === 'box' && box) p.onHow({ box, ...slant }, 'Looked in a box of the proof');
     },
   });
   const [from, to] = span.length === 2 ? span : p.measure.mm > 0 ? [p.measure.from, p.measure.to] : [];
@@ -55,30 +61,31 @@ export function ProofSheet(p: SheetProps) {
       <fieldset class="choice">
         <legend>On this sheet</legend>
         <div class="choice-row">
-          {(['points', 'box', 'measure'] as const).map((t) => (
+          {(p.photo ? PHOTO_TOOLS : PROOF_TOOLS).map((t) => (
             <label key={t}><input type="radio" name="proof-tool" checked={tool === t} onChange={() => { setTool(t); setBox(undefined); }} /><span>{TOOL[t]}</span></label>
           ))}
         </div>
         <p class="hint">{HINT[tool]}</p>
       </fieldset>
-      <div ref={frame} class={`proof-frame ${tool}`} style={{ aspectRatio: `${w} / ${h}` }} {...(tool === 'points' ? {} : draw)}>
+      <div ref={frame} class={`proof-frame ${tool}`} style={{ aspectRatio: `${w} / ${h}` }} {...(tool === 'points' ? {} : tool === 'white' ? tap : draw)}>
         <Canvas shot={p} label="The maker’s proof as it came" />
         <svg viewBox={`0 0 ${w} ${h}`} aria-hidden="true" style={{ '--px': unit }}>
           <path class="halo" d={loops(p.laid.outline)} />
           <path class="laid" d={loops(p.laid.outline)} />
           {p.laid.spots.map((c, i) => (i + 1 === p.laid.chosen ? null : <path key={i} class="spot" d={boxPath(c.box)} />))}
           {box ? <path class="box" d={boxPath(box)} /> : null}
+          {p.white ? <circle class="white" cx={p.white.x} cy={p.white.y} r={3 * unit} /> : null}
           {from && to ? <path class="span" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} /> : null}
         </svg>
         {tool === 'points' ? handles.map((q, i) => (
           <Handle key={i} n={i + 1} at={q} w={w} h={h} place={at} onMove={(to2) => move(i, to2)} />
         )) : null}
         {tool === 'points' ? p.laid.spots.map((c, i) => (i + 1 === p.laid.chosen ? null : (
-          <button key={i} type="button" class="spot-no" style={{ left: `${(c.box[0] / w) * 100}%`, top: `${(c.box[1] / h) * 100}%` }} onClick={() => p.onHow({ choose: i + 1 }, 'Took another place of the proof')}>this is the pin</button>
+          <button key={i} type="button" class="spot-no" style={{ left: `${(c.box[0] / w) * 100}%`, top: `${(c.box[1] / h) * 100}%` }} onClick={() => p.onHow({ choose: i + 1, ...slant }, 'Took another place of the proof')}>this is the pin</button>
         ))) : null}
       </div>
       {tool === 'points' && moved?.of === p.laid ? <p class="row-acts"><button type="button" class="solid" onClick={set}>Lay it by these points</button> <button type="button" class="plain" onClick={() => setMoved(undefined)}>Leave it</button></p> : null}
-      {tool === 'points' && p.laid.chosen === 0 ? <p><button type="button" class="link" onClick={() => p.onHow({}, 'Found the pin again')}>Let it be found again</button></p> : null}
+      {tool === 'points' && p.laid.chosen === 0 ? <p><button type="button" class="link" onClick={() => p.onHow(slant, 'Found the pin again')}>Let it be found again</button></p> : null}
       {tool === 'measure' && from && to ? (
         <LengthField label="This is" mm={p.measure.mm} least={0.5} most={1000} onLength={(mm, words) => { setSpan([]); p.onMeasure({ from, to, mm }, `Marked ${words} on the proof`); }} />
       ) : null}
@@ -88,11 +95,15 @@ export function ProofSheet(p: SheetProps) {
   );
 }
 
-const TOOL: Record<Tool, string> = { points: 'where the pin lies', box: 'look in a box', measure: 'a measure' };
+const PROOF_TOOLS: readonly Tool[] = ['points', 'box', 'measure'];
+const PHOTO_TOOLS: readonly Tool[] = ['points', 'box', 'white'];
+
+const TOOL: Record<Tool, string> = { points: 'where the pin lies', box: 'look in a box', measure: 'a measure', white: 'white paper' };
 
 const HINT: Record<Tool, string> = {
-  points: 'The thin line is your outline. Where it lies wrong, drag its three points to their places in the picture, or move them with the arrow keys.',
+  points: 'The thin line is your outline. Where it lies wrong, drag its points to their places in the picture, or move them with the arrow keys.',
   box: 'Draw a box round the pin; it is looked for in there alone.',
+  white: 'Touch a place of white paper or card in the picture: it says how the light was. Without it the metal is gone by.',
   measure: 'Draw along a bar or a measure that is on the proof, end to end, and type how long it says it is.',
 };
 

@@ -67,17 +67,17 @@ async function doing<T>(what: string, run: (o: { signal: AbortSignal; onProgress
 
 type Options = { signal: AbortSignal; onProgress: (share: number, step: string) => void };
 
-/** A new proof: read, found, compared and kept. */
-export async function bring(file: File): Promise<void> {
+/** A new proof, or a photograph of a finished pin: read, found, compared and kept. */
+export async function bring(file: File, photo: boolean): Promise<void> {
   await doing(`Reading ${file.name}`, async (o) => {
     const first = await readProof(file, file.name);
     const p = s.asked.value;
     if (!p) return;
-    const round = r.freshProof(p, s.at.value, newName(), file.name, dayOf(new Date()));
+    const round = r.freshProof(p, s.at.value, newName(), file.name, dayOf(new Date()), photo);
     const { shot, got } = await whereItLies(p, round, file, first, o);
     if (shot.pages > 1) papers.set(round.id, file);
     await keepPicture(round.id, await keptBlob(file, shot));
-    s.change((q) => r.withProof(q, r.compared(round, got.laid.fit, got.result.differences, new Map())), `Brought the proof ${file.name}`);
+    s.change((q) => r.withProof(q, r.compared(round, got.laid.fit, got.result.differences, new Map())), `Brought ${file.name}`);
     picked.value = round.id;
     show(round.id, shot, got);
     await look(round.id, o);
@@ -136,9 +136,13 @@ interface Got {
 async function hold(p: Project, round: ProofRound, shot: ProofShot, o: Options): Promise<Got> {
   const laid = await lay(p, round, shot, o);
   keys.set(round.id, laid.proof);
-  const { answer: result } = await about(p, s.at.value, 'proofdiff', { proof: laid.proof, said: round.said, ...(round.tolerances ? { tolerances: round.tolerances } : {}) }, o);
+  const { answer: result } = await about(p, s.at.value, 'proofdiff', asked(round, laid.proof), o);
   return { project: p, laid, result };
 }
+
+const asked = ({ said, tolerances, photo, white }: ProofRound, proof: string) => ({
+  proof, said, ...(tolerances ? { tolerances } : {}), ...(photo ? { photo } : {}), ...(white ? { white } : {}),
+});
 
 async function lay(p: Project, { id, how }: ProofRound, shot: ProofShot, o: Options): Promise<ProofLaid> {
   const key = keys.get(id);
@@ -173,7 +177,7 @@ const pixelsOf = ({ w, h }: Picture, bytes: Uint8Array<ArrayBuffer>) => new Imag
 
 /** Holds a proof against the pin as it is now, laid or told otherwise; what was
  * decided stays with the differences that stay. */
-export async function again(id: string, change: Partial<Pick<ProofRound, 'how' | 'said' | 'tolerances'>>, what: string): Promise<void> {
+export async function again(id: string, change: Partial<Pick<ProofRound, 'how' | 'said' | 'tolerances' | 'white'>>, what: string): Promise<void> {
   await doing('Comparing', async (o) => {
     const p = s.asked.value;
     const before = p && r.proofsOf(p).find((q) => q.id === id);

@@ -15,12 +15,12 @@ export function proofsAt(p: Project, at: Place): ProofRound[] {
 const withProofs = (p: Project, proofs: ProofRound[]): Project => ({ ...p, plans: { ...p.plans, proofs } });
 
 /** The next proof of a version, nothing known of it yet. */
-export function freshProof(p: Project, at: Place, id: string, name: string, dated: string): ProofRound {
-  const before = proofsAt(p, at);
+export function freshProof(p: Project, at: Place, id: string, name: string, dated: string, photo: boolean): ProofRound {
+  const before = proofsAt(p, at).filter((r) => Boolean(r.photo) === photo);
   return {
     id, name, dated, design: designOf(p, at)?.id ?? '', version: versionOf(p, at)?.id ?? '',
     maker: before.at(-1)?.maker ?? p.order.priceLists.find((l) => l.id === p.order.priceList)?.name ?? '',
-    round: before.length + 1, how: {},
+    round: before.length + 1, how: photo ? { slant: true } : {}, ...(photo ? { photo } : {}),
     said: { size: { mm: 0, by: designOf(p, at)?.size.by ?? 'longest' }, measure: { from: { x: 0, y: 0 }, to: { x: 0, y: 0 }, mm: 0 } },
     differences: [],
   };

@@ -21,7 +21,8 @@ import '../style/proof.css';
 type Face = 'over' | 'sheet';
 
 const open = signal(false);
-const face = signal<Face>('over');
+/** Where nobody chose, what lies badly is seen on its sheet. */
+const face = signal<Face | undefined>(undefined);
 const pickedNo = signal<number | undefined>(undefined);
 
 const set = (id: string, change: (o: ProofRound) => ProofRound, what: string) => s.change((p) => r.changedProof(p, id, change), what);
@@ -38,13 +39,14 @@ export default function Proof() {
   const round = d.inHand.value;
   useEffect(() => {
     pickedNo.value = undefined;
+    face.value = undefined;
     if (open.value && round && !d.now.value) void d.take(round.id);
   }, [round?.id, open.value]);
   if (!s.asked.value) return null;
   return (
     <ProofPanel
       rounds={d.all.value} inHand={round} toChange={round ? r.toChange(round).length : 0} work={d.work.value} fault={d.fault.value}
-      onFile={(f) => void d.bring(f)} onTake={(id) => void d.take(id)} onOpen={(o) => (open.value = o)}
+      onFile={(f, photo) => void d.bring(f, photo)} onTake={(id) => void d.take(id)} onOpen={(o) => (open.value = o)}
       onDrop={(id) => s.change((p) => r.withoutProof(p, id), 'Put away a proof')}
     >
       {round ? <InHand round={round} /> : null}
@@ -67,17 +69,10 @@ function InHand({ round }: { round: ProofRound }) {
         </label>
       ) : null}
       {c ? <Pictures round={round} c={c} /> : null}
-      <ProofList
-        round={round} notes={c?.result.notes ?? []} picked={pickedNo.value} onPick={pick}
-        onChoice={(n, choice, what) => set(round.id, (o) => r.withChoice(o, n, choice), what)}
-      />
-      <ProofLetter
-        toChange={r.toChange(round).length} letter={w.letter.value?.round.id === round.id ? w.letter.value.letter : undefined} late={w.letter.value?.round !== round}
-        onWrite={() => void w.write(round, name)} onMarks={() => void w.saveMarks(round, name)}
-      />
+      {round.fit && !round.fit.good ? <p class="hint">What differs is told once the pin lies well on the picture.</p> : <Differences round={round} c={c} name={name} />}
       <Beside round={round} />
       {c ? <ProofColours colours={c.result.colours} codes={s.shown.value?.check.flats.codes ?? []} /> : null}
-      {c ? (
+      {c && !round.photo ? (
         <ProofSaid
           said={round.said} tolerances={c.result.tolerances} maker={round.maker ?? ''} dated={round.dated ?? ''}
           onMaker={(maker) => set(round.id, (o) => ({ ...o, maker }), `From ${maker || 'a maker'}`)}
@@ -89,19 +84,35 @@ function InHand({ round }: { round: ProofRound }) {
   );
 }
 
-const FACES: readonly { value: Face; label: string }[] = [{ value: 'over', label: 'over each other' }, { value: 'sheet', label: 'the maker’s sheet' }];
+function Differences({ round, c, name }: { round: ProofRound; c: d.Compared | undefined; name: string }) {
+  return (
+    <>
+      <ProofList
+        round={round} notes={c?.result.notes ?? []} picked={pickedNo.value} onPick={pick}
+        onChoice={(n, choice, what) => set(round.id, (o) => r.withChoice(o, n, choice), what)}
+      />
+      <ProofLetter
+        toChange={r.toChange(round).length} letter={w.letter.value?.round.id === round.id ? w.letter.value.letter : undefined} late={w.letter.value?.round !== round}
+        onWrite={() => void w.write(round, name)} onMarks={() => void w.saveMarks(round, name)}
+      />
+    </>
+  );
+}
+
+const facesOf = (photo: boolean): { value: Face; label: string }[] => [{ value: 'over', label: 'over each other' }, { value: 'sheet', label: photo ? 'the photograph' : 'the maker’s sheet' }];
 
 function Pictures({ round, c }: { round: ProofRound; c: d.Compared }) {
   const poor = !c.result.fit.good;
-  const seen = poor && !c.looks ? 'sheet' : face.value;
+  const seen = face.value ?? (poor ? 'sheet' : 'over');
   return (
     <>
       <p class={poor ? 'warn' : 'hint'}>{c.result.fit.words}</p>
-      <Choice legend="See" value={seen} options={FACES} onPick={(f) => (face.value = f)} />
-      {seen === 'over' && c.looks ? <ProofOver shown={c.looks.shown} asked={c.looks.asked} differences={round.differences} picked={pickedNo.value} onPick={pick} /> : null}
+      <Choice legend="See" value={seen} options={facesOf(Boolean(round.photo))} onPick={(f) => (face.value = f)} />
+      {seen === 'over' && c.looks ? <ProofOver shown={c.looks.shown} asked={c.looks.asked} differences={poor ? [] : round.differences} picked={pickedNo.value} onPick={pick} /> : null}
       {seen === 'sheet' ? (
         <ProofSheet
-          pixels={c.shot.pixels} laid={c.laid} measure={round.said.measure} perMM={c.shot.perMM}
+          pixels={c.shot.pixels} laid={c.laid} measure={round.said.measure} perMM={c.shot.perMM} photo={Boolean(round.photo)} white={round.white}
+          onWhite={(white) => void d.again(round.id, { white }, 'Marked white paper')}
           onHow={(how, what) => d.layBy(round.id, how, what)} onMeasure={(measure, what) => d.say(round.id, (said) => ({ ...said, measure }), what)}
         />
       ) : null}

@@ -12,9 +12,9 @@ export const KIND: Record<DeviationKind, string> = {
   'area-unfilled': 'Not filled', 'colours-swapped': 'Colours swapped',
 };
 
-/** "Round 2, Harbour Mint" */
+/** "Round 2, Harbour Mint", "Finished pin 1, Harbour Mint" */
 export function roundWords(r: ProofRound): string {
-  return [`Round ${r.round}`, r.maker].filter(Boolean).join(', ');
+  return [`${r.photo ? 'Finished pin' : 'Round'} ${r.round}`, r.maker].filter(Boolean).join(', ');
 }
 
 export const NO_PROOF = 'When a maker sends a proof, it is held against your pin here, line by line.';

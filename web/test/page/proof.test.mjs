@@ -105,6 +105,18 @@ it('fits a phone and passes the accessibility checks', async () => {
   assert.equal(await d.evaluate(() => document.documentElement.scrollWidth > innerWidth), false);
 });
 
+it('a photograph of a finished pin is laid and compared apart from the proofs, and can be put away', async () => {
+  await d.choose('#proof input[aria-label^="Photograph"]', await sheetOf(lighthouse, BLUE, LIGHTER, { turn: -4 }), 'finished.jpg');
+  await until('Finished pin 1', 'summary');
+  await d.waitFor(() => !document.querySelector('#proof .proof-work'));
+  await d.click('#proof .choice label', 'the photograph');
+  await d.click('#proof .choice label', 'white paper');
+  await d.click('#proof .proof-frame', '');
+  await d.waitFor(() => document.querySelector('#proof circle.white') && !document.querySelector('#proof .proof-work'));
+  await d.click('#proof .proof-rounds button', 'Put away Finished pin 1');
+  await until('Round 1', 'summary');
+});
+
 it('the next round, a page of a PDF, shows it as asked; the two rounds are held against each other', async () => {
   const sheet = await sheetOf(lighthouse, [1, 2, 3], [1, 2, 3]);
   await d.choose(FIELD, pdfOf(sheet, 1400, 1200, 66), 'second.pdf');
