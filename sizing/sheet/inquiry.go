@@ -201,7 +201,7 @@ func (in InquiryOf) back(m *message, g *group) {
 	if g.Item.Fastening != sizing.PinBar {
 		posts := slices.SortedFunc(slices.Values(g.Posts), func(a, b AskedPlace) int { return a.No - b.No })
 		for _, p := range posts {
-			m.line("  No %d, seen from behind: %s from the middle.", p.No, strings.Replace(p.say(in.Units), "in the middle", "0", 1))
+			m.line("  No %d, from the middle, seen from behind: %s.", p.No, strings.Replace(p.say(in.Units), "in the middle", "0", 1))
 		}
 	}
 	if g.Stamp != "" {

@@ -50,7 +50,7 @@ func TestAnInquiryLeavesNothingToGuess(t *testing.T) {
 	assert.Equal(t, "Quote for enamel pins: Skerry Light, 100 pieces", got.Subject)
 	for _, want := range []string{
 		"25.4 mm wide, 32 mm high (the size I go by is the longest side, 32 mm)", "struck, soft enamel, iron, 1.2 mm thick",
-		"1 cut-out right through", "2 posts with clutches", "No 1, seen from behind: 4.5 mm left, 3 mm above from the middle",
+		"1 cut-out right through", "2 posts with clutches", "No 1, from the middle, seen from behind: 4.5 mm left, 3 mm above.",
 		"Back stamp: “SL 1”, cut in", "Plating: black nickel", "2 colours, metal not counted", "navy, #1b2a4a, your code B-12 (Deep)",
 		"lamp, #ffff00, glows in the dark", "Quantity: 100 pieces", "2 places: line too thin, 0.12 mm, I reckoned with 0.2 mm",
 		"by 14 May 2027", "skerry-light-spec.pdf", "nearest of your chart",
@@ -69,7 +69,7 @@ func TestAnInquiryInInches(t *testing.T) {
 	got := written(t, InquiryOf{Asked: []Asked{lighthouse()}, Units: Inches})
 	assert.Contains(t, got.Body, "1.00 in wide, 1.26 in high")
 	assert.Contains(t, got.Body, "0.047 in thick")
-	assert.Contains(t, got.Body, "0.18 in left, 0.12 in above from the middle")
+	assert.Contains(t, got.Body, "0.18 in left, 0.12 in above.")
 	assert.NotContains(t, got.Body, " mm")
 }
 

@@ -77,7 +77,7 @@ function Pick(p: { label: string; hide: boolean; value: string; options: readonl
   );
 }
 
-const waysOf = (currency: string): [ChargeBy, string][] => [['piece', `${currency} a piece`], ['percent', '% of the unit price'], ['set-up', `${currency} once`]];
+const waysOf = (currency: string): [ChargeBy, string][] => [['piece', `${currency} a piece`], ['percent', '% of unit price'], ['set-up', `${currency} once`]];
 
 /** A rate and what it is counted by. */
 function ChargeField(p: CellProps & { label: string }) {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { BLANK } from '../../dev/canned/project';
-import { designOf, hexOf, rgbOf, versionOf, withDesign, withEdit, withVersion } from './project';
+import type { Opened } from '../engine/wire.gen';
+import { freshProof, proofsAt, withProof } from './proofs';
+import { designOf, hexOf, pickedOf, rgbOf, versionOf, withDesign, withEdit, withOpened, withVersion } from './project';
 
 describe('project', () => {
   it('is replaced whole; the old value stays', () => {
@@ -26,6 +28,16 @@ describe('project', () => {
     p = withEdit(p, { op: 'role', flat: 1, role: 'metal', count: 3 });
     p = withEdit(p, { op: 'role', flat: 1, role: 'enamel', count: 5 });
     expect(designOf(p)?.edits).toHaveLength(4);
+  });
+
+  it('lets a proof go with the drawing it was made from', () => {
+    const at = pickedOf(BLANK);
+    const p = withProof(BLANK, freshProof(BLANK, at, 'r1', 'proof.jpg', '2026-03-02'));
+    const opened = (drawing: string): Opened => ({ drawing, design: designOf(BLANK) } as Opened);
+    const same = designOf(BLANK)?.drawings[0]?.id ?? '';
+    expect(same).not.toBe('');
+    expect(proofsAt(withOpened(p, opened(same), undefined, true), at)).toHaveLength(1);
+    expect(proofsAt(withOpened(p, opened('another'), undefined, true), at)).toHaveLength(0);
   });
 });
 

@@ -82,7 +82,14 @@ export function withOpened(p: Project, o: Opened, name: string | undefined, keep
   const next = { ...o.design, ...(name ? { name } : {}) };
   if (!keepChoices || !before) return withDesign(p, next, at);
   const versions = before.versions.map((v) => ({ ...v, colours: [] }));
-  return withDesign(p, { ...next, id: before.id, versions }, at);
+  return withDesign(unproved(p, before, o.drawing), { ...next, id: before.id, versions }, at);
+}
+
+/** A maker's proof shows the drawing it was made from: another one has none yet. */
+function unproved(p: Project, before: Design, drawing: string): Project {
+  const proofs = p.plans?.proofs;
+  if (!proofs || before.drawings.some((r) => r.id === drawing)) return p;
+  return { ...p, plans: { ...p.plans, proofs: proofs.filter((r) => r.design !== before.id) } };
 }
 
 /** As opened, on another background: the other versions of the drawing are kept. */
