@@ -30,7 +30,8 @@ FUZZ_TIME  ?= 30s
 run: dist
 	@node $(WEB)/dev/serve.mjs $(WEB)/dist
 
-dist: build size
+dist: build
+	@$(MAKE) size
 	@echo "The page is in $(WEB)/dist: static files, for any path of any static host."
 
 # Two at a time, because much of it waits: for a linker, a registry, one slow
