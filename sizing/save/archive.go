@@ -122,7 +122,10 @@ func checkPath(name string) error {
 }
 
 func isStray(name string) bool {
-	return name != projectEntry && name != thumbEntry && (!strings.HasPrefix(name, drawingsDir) || name == drawingsDir)
+	if name == projectEntry || name == thumbEntry {
+		return false
+	}
+	return strings.HasSuffix(name, "/") || !strings.HasPrefix(name, drawingsDir) && !strings.HasPrefix(name, picturesDir)
 }
 
 // mostOf is how large an entry may be, unpacked.

@@ -11,6 +11,7 @@
 //	project.json          the list of what is in it, UTF-8 JSON
 //	drawings/ID.EXT       a drawing as it was brought, byte for byte
 //	drawings/ID-2.EXT     its second picture, when lines and colours came apart
+//	pictures/ID.EXT       a picture that the project names: a flawed piece, or a maker's proof
 //	thumbnail.png         a small picture of the pin, up to 512 px; may be missing
 //
 // project.json is one object:
@@ -18,12 +19,15 @@
 //	{
 //	  "format": 2,
 //	  "project": { "format": 2, "order": … },
-//	  "drawings": [ { "id": "drawing-1", "files": [ { "path": "drawings/drawing-1.svg", "name": "lighthouse.svg" } ] } ]
+//	  "drawings": [ { "id": "drawing-1", "files": [ { "path": "drawings/drawing-1.svg", "name": "lighthouse.svg" } ] } ],
+//	  "pictures": [ { "id": "picture-1", "path": "pictures/picture-1.jpg" } ]
 //	}
 //
 // project is the page's project value: lengths in mm, money as exact decimals in
 // strings, places in shares of the drawing. The drawings that its designs speak of
-// are all there. Drawings are stored as they are, but for SVG, which is deflated
+// are all there. pictures is left out where there are none, as in files of before there were
+// any; one that the project names may be missing, as it may be on the device that saved it.
+// Drawings and pictures are numbered in the order in which the project names them. They are stored as they are, but for SVG, which is deflated
 // like project.json. Every entry is dated 1980-01-01, so that one project makes one
 // file, to the byte.
 //

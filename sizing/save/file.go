@@ -16,6 +16,9 @@ type File struct {
 	Project json.RawMessage
 	// Drawings are the originals, in the order in which the project names them.
 	Drawings []Drawing
+	// Pictures are what else the project names: flawed pieces, and makers' proofs. One that
+	// it names may be missing.
+	Pictures []Picture
 	// Thumb is a small PNG of the pin; empty when there is none.
 	Thumb []byte
 }
@@ -25,6 +28,12 @@ type Drawing struct {
 	ID string // as the project names it: a-z, 0-9 and hyphens
 	// Files is one picture, or two that are its lines and its colours.
 	Files []Original
+}
+
+// Picture is a picture that a project names.
+type Picture struct {
+	ID    string // as the project names it: a-z, 0-9 and hyphens
+	Bytes []byte
 }
 
 // Original is a file as it was brought.
@@ -45,6 +54,13 @@ type envelope struct {
 	Format   int             `json:"format"`
 	Project  json.RawMessage `json:"project"`
 	Drawings []listed        `json:"drawings"`
+	Pictures []listedPicture `json:"pictures,omitempty"`
+}
+
+// listedPicture is a picture in project.json.
+type listedPicture struct {
+	ID   string `json:"id"`
+	Path string `json:"path"`
 }
 
 // listed is a drawing in project.json.
@@ -62,19 +78,22 @@ const (
 	projectEntry = "project.json"
 	thumbEntry   = "thumbnail.png"
 	drawingsDir  = "drawings/"
+	picturesDir  = "pictures/"
 )
 
-// extensions is how a drawing is called in the file, by the format that its own first bytes
+// extensions is how a drawing or picture is called in the file, by the format that its own first bytes
 // tell.
 var extensions = map[string]string{"png": ".png", "jpeg": ".jpg", "webp": ".webp", "avif": ".avif", "gif": ".gif", "svg": ".svg"}
 
-// pathOf is where a picture of a drawing lies in the file.
+// pathOf is where a drawing lies in the file, or its second one.
 func pathOf(id string, picture int, format string) string {
 	if picture > 0 {
 		id += fmt.Sprintf("-%d", picture+1)
 	}
 	return drawingsDir + id + extensions[format]
 }
+
+func picturePath(id, format string) string { return picturesDir + id + extensions[format] }
 
 // refuse says what is wrong with a project file.
 func refuse(do, format string, args ...any) error {

@@ -8,7 +8,7 @@ const (
 	// together: three times the largest drawing, which a tablet still holds twice.
 	MostBytes = 3 * reduce.MostBytes
 	// mostEntries is the number of entries: a project has a few drawings, each with
-	// a few versions.
+	// a few versions, and pictures of the pieces that came with a flaw.
 	mostEntries = 400
 	// mostDirectory is the size of the archive's directory: mostEntries of them with
 	// long names.

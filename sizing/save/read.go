@@ -26,13 +26,16 @@ func Open(data []byte) (*Read, error) {
 	if format < Format {
 		r.Notes = append(r.Notes, "This file was saved by an earlier badgewright and was brought forward; saved again, it is a file of today.")
 	}
-	if err := a.pictures(list.Drawings, r); err != nil {
+	if err := a.drawings(list.Drawings, r); err != nil {
+		return nil, err
+	}
+	if err := a.pictures(list.Pictures, r); err != nil {
 		return nil, err
 	}
 	if err := a.thumb(r); err != nil {
 		return nil, err
 	}
-	strays, err := a.left(list.Drawings)
+	strays, err := a.left(list)
 	if err != nil {
 		return nil, err
 	}
@@ -89,7 +92,7 @@ func plainly(err error) string { return strings.TrimPrefix(err.Error(), "json: "
 // value has no place for is refused.
 func Strict(project json.RawMessage, into any) error { return strict(project, into) }
 
-// checkList looks at the list of drawings.
+// checkList looks at the lists of drawings and pictures.
 func checkList(list *envelope) error {
 	var inner struct {
 		Format int `json:"format"`
@@ -110,11 +113,22 @@ func checkList(list *envelope) error {
 			paths[f.Path] = true
 		}
 	}
+	return checkPictures(list.Pictures)
+}
+
+func checkPictures(all []listedPicture) error {
+	ids := map[string]bool{}
+	for _, p := range all {
+		if !isID(p.ID) || ids[p.ID] || !strings.HasPrefix(p.Path, picturesDir) {
+			return refuse(notOurs, "The picture %q of this project file is not as it should be.", p.ID)
+		}
+		ids[p.ID] = true
+	}
 	return nil
 }
 
-// pictures unpacks the drawings and looks at what their first bytes say.
-func (a *archive) pictures(all []listed, r *Read) error {
+// drawings unpacks the drawings and looks at what their first bytes say.
+func (a *archive) drawings(all []listed, r *Read) error {
 	for _, l := range all {
 		d := Drawing{ID: l.ID}
 		for i, f := range l.Files {
@@ -140,6 +154,25 @@ func (a *archive) pictures(all []listed, r *Read) error {
 	return nil
 }
 
+// pictures unpacks what else the project names; it is looked at like a drawing.
+func (a *archive) pictures(all []listedPicture, r *Read) error {
+	for _, l := range all {
+		data, err := a.unpack(l.Path)
+		if err != nil {
+			return err
+		}
+		h, err := headerOf(Original{Name: l.Path, Bytes: data})
+		if err != nil {
+			return err
+		}
+		if l.Path != picturePath(l.ID, h.Format) {
+			return refuse(notOurs, "The picture %q of this project file is a file of another kind.", l.Path)
+		}
+		r.Pictures = append(r.Pictures, Picture{ID: l.ID, Bytes: data})
+	}
+	return nil
+}
+
 func (a *archive) thumb(r *Read) error {
 	if _, ok := a.own[thumbEntry]; !ok {
 		return nil
@@ -161,12 +194,15 @@ func (a *archive) names() []string { return slices.Sorted(maps.Keys(a.own)) }
 
 // left is what the file holds and its list does not speak of: small things that a
 // file manager added are let be.
-func (a *archive) left(all []listed) ([]string, error) {
+func (a *archive) left(list *envelope) ([]string, error) {
 	used := map[string]bool{projectEntry: true, thumbEntry: true}
-	for _, d := range all {
+	for _, d := range list.Drawings {
 		for _, f := range d.Files {
 			used[f.Path] = true
 		}
+	}
+	for _, p := range list.Pictures {
+		used[p.Path] = true
 	}
 	strays := a.strays
 	for _, name := range a.names() {
@@ -174,7 +210,7 @@ func (a *archive) left(all []listed) ([]string, error) {
 			continue
 		}
 		if a.own[name].UncompressedSize64 > mostStray {
-			return nil, refuse(notOurs, "The entry %q of this project file belongs to no drawing of it.", name)
+			return nil, refuse(notOurs, "The entry %q of this project file belongs to nothing in it.", name)
 		}
 		strays = append(strays, name)
 	}

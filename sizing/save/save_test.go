@@ -35,7 +35,8 @@ func small(t testing.TB) File {
 			{ID: "drawing-1", Files: []Original{{Name: "lighthouse.svg", Bytes: fileBytes(t, drawingsOf+"demo/lighthouse.svg")}}},
 			{ID: "drawing-2", Files: []Original{{Name: "lines.png", Bytes: icon}, {Name: "colours.gif", Bytes: fileBytes(t, drawingsOf+"two-frames.gif")}}},
 		},
-		Thumb: icon,
+		Pictures: []Picture{{ID: "picture-1", Bytes: icon}, {ID: "picture-2", Bytes: fileBytes(t, drawingsOf+"demo/lighthouse.svg")}},
+		Thumb:    icon,
 	}
 }
 
@@ -66,7 +67,7 @@ func TestTheFileIsAnArchiveThatOthersRead(t *testing.T) {
 		names = append(names, f.Name)
 		assert.Equal(t, "1980-01-01T00:00:00Z", f.Modified.UTC().Format(time.RFC3339), f.Name)
 	}
-	assert.Equal(t, []string{"project.json", "drawings/drawing-1.svg", "drawings/drawing-2.png", "drawings/drawing-2-2.gif", "thumbnail.png"}, names)
+	assert.Equal(t, []string{"project.json", "drawings/drawing-1.svg", "drawings/drawing-2.png", "drawings/drawing-2-2.gif", "pictures/picture-1.png", "pictures/picture-2.svg", "thumbnail.png"}, names)
 }
 
 func TestTextsAreCleanedOnTheWayOut(t *testing.T) {
@@ -81,6 +82,38 @@ func TestTextsAreCleanedOnTheWayOut(t *testing.T) {
 	require.NoError(t, json.Unmarshal(got.Project, &p))
 	assert.Equal(t, "ab\\u0007 <b>é</b>\n", p.Order.Name)
 	assert.Equal(t, "tower.svg", got.Drawings[0].Files[0].Name)
+}
+
+func TestPicturesAreLookedAtLikeDrawings(t *testing.T) {
+	f := small(t)
+	good := written(t, f)
+	without := f
+	without.Pictures = nil
+	plain := written(t, without)
+	got, err := Open(plain)
+	require.NoError(t, err)
+	assert.Equal(t, without, got.File, "a file without pictures is as it was before there were any")
+
+	big := bytes.Repeat([]byte(noise(1<<20)), 2)
+	for what, data := range map[string][]byte{
+		`"pictures/picture-1.png" of this project file is a file of another kind`: rebuilt(t, good, map[string]string{"pictures/picture-1.png": string(f.Drawings[1].Files[1].Bytes)}),
+		`no entry "pictures/picture-1.png"`:                                       rebuilt(t, good, map[string]string{"pictures/picture-1.png": "\x00"}),
+		`"../x" of this project file is not`:                                      rebuilt(t, good, map[string]string{"project.json": `{"format":2,"project":{"format":2},"drawings":[],"pictures":[{"id":"../x","path":"pictures/x.png"}]}`}),
+		`"x" of this project file is not`:                                         rebuilt(t, good, map[string]string{"project.json": `{"format":2,"project":{"format":2},"drawings":[],"pictures":[{"id":"x","path":"thumbnail.png"}]}`}),
+		`"pictures/more.png" of this project file belongs to nothing in it`:       rebuilt(t, good, map[string]string{"pictures/more.png": string(big)}),
+	} {
+		_, err := Open(data)
+		assert.Contains(t, refusal(t, err), what)
+	}
+
+	f.Pictures[0].Bytes = []byte("no picture")
+	_, err = Write(f)
+	refusal(t, err)
+	for i := range mostEntries {
+		without.Pictures = append(without.Pictures, Picture{ID: "p" + strconv.Itoa(i), Bytes: f.Thumb})
+	}
+	_, err = Write(without)
+	assert.Contains(t, refusal(t, err), "drawings and pictures of this project")
 }
 
 func TestAScriptIsToldAndKept(t *testing.T) {
@@ -169,7 +202,7 @@ func TestHostileFiles(t *testing.T) {
 		`leads out`:                                with(`drawings\evil.svg`, "x"),
 		`"C:evil.svg"`:                             with("C:evil.svg", "x"),
 		"a name that no file here has":             with("drawings/a\x1b[2J.png", "x"),
-		"belongs to no drawing":                    with("drawings/more.svg", strings.Repeat("<g/>", 20_000)),
+		"belongs to nothing in it":                 with("drawings/more.svg", strings.Repeat("<g/>", 20_000)),
 		`"notes.bin" of this project file unpacks`: with("notes.bin", strings.Repeat("x", mostStray+1)),
 		"which it speaks of":                       with("drawings/drawing-1.svg", "\x00"),
 		"a file of another kind":                   with("drawings/drawing-1.svg", string(fileBytes(t, drawingsOf+"icon40.png"))),

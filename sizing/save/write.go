@@ -23,19 +23,15 @@ func Write(f File) ([]byte, error) {
 		return nil, err
 	}
 	list := envelope{Format: Format, Project: project, Drawings: []listed{}}
-	var pictures []entry
-	for _, d := range f.Drawings {
-		l, own, err := enlist(d)
-		if err != nil {
-			return nil, err
-		}
-		list.Drawings, pictures = append(list.Drawings, l), append(pictures, own...)
+	brought, err := enlistAll(f, &list)
+	if err != nil {
+		return nil, err
 	}
 	head, err := json.Marshal(list)
 	if err != nil {
 		return nil, fmt.Errorf("save: %w", err)
 	}
-	all := append([]entry{{projectEntry, head, zip.Deflate}}, pictures...)
+	all := append([]entry{{projectEntry, head, zip.Deflate}}, brought...)
 	if len(f.Thumb) > 0 {
 		all = append(all, entry{thumbEntry, f.Thumb, zip.Store})
 	}
@@ -59,8 +55,8 @@ func fits(all []entry) error {
 		total += len(e.data)
 	}
 	if total > MostBytes || len(all) > mostEntries {
-		return refuse("Everything stays kept in this browser. Bring smaller pictures of the drawings to have it in one file.",
-			"The drawings of this project have %d MiB in %d files; one project file holds up to %d MiB in %d.", total>>20, len(all), MostBytes>>20, mostEntries)
+		return refuse("Everything stays kept in this browser. Bring smaller drawings and pictures to have it in one file.",
+			"The drawings and pictures of this project have %d MiB in %d files; one project file holds up to %d MiB in %d.", total>>20, len(all), MostBytes>>20, mostEntries)
 	}
 	return nil
 }
@@ -72,6 +68,36 @@ type entry struct {
 	method uint16
 }
 
+// enlistAll lists the drawings and pictures, and makes their entries.
+func enlistAll(f File, list *envelope) ([]entry, error) {
+	var all []entry
+	for _, d := range f.Drawings {
+		l, own, err := enlist(d)
+		if err != nil {
+			return nil, err
+		}
+		list.Drawings, all = append(list.Drawings, l), append(all, own...)
+	}
+	for _, p := range f.Pictures {
+		h, err := headerOf(Original{Name: picturesDir + p.ID, Bytes: p.Bytes})
+		if err != nil {
+			return nil, err
+		}
+		path := picturePath(p.ID, h.Format)
+		list.Pictures = append(list.Pictures, listedPicture{ID: p.ID, Path: path})
+		all = append(all, entry{path, p.Bytes, packing(h)})
+	}
+	return all, nil
+}
+
+// packing is how an entry is packed: pictures are compressed as they are, but for SVG.
+func packing(h reduce.Header) uint16 {
+	if h.Format == "svg" {
+		return zip.Deflate
+	}
+	return zip.Store
+}
+
 // enlist names the pictures of a drawing in the file.
 func enlist(d Drawing) (listed, []entry, error) {
 	l := listed{ID: d.ID, Files: []listedFile{}}
@@ -81,13 +107,9 @@ func enlist(d Drawing) (listed, []entry, error) {
 		if err != nil {
 			return l, nil, err
 		}
-		method := zip.Store // these are compressed as they are
-		if h.Format == "svg" {
-			method = zip.Deflate
-		}
 		path := pathOf(d.ID, i, h.Format)
 		l.Files = append(l.Files, listedFile{Path: path, Name: cleanName(o.Name)})
-		all = append(all, entry{path, o.Bytes, method})
+		all = append(all, entry{path, o.Bytes, packing(h)})
 	}
 	return l, all, nil
 }

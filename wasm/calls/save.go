@@ -12,11 +12,11 @@ import (
 	"badgewright/wasm/wire"
 )
 
-// saveFile makes one file of a project and its drawings. In the file drawings are
-// numbered in the order of the designs, so that one project makes one file, however they
-// were called meanwhile.
+// saveFile makes one file of a project, its drawings and its pictures. In the file these
+// are numbered in the order in which the project names them, so that one project makes one
+// file, however they were called meanwhile.
 func saveFile(_ *Session, job Job, ask wire.SaveFileAsk) (Reply, error) {
-	brought, thumb, err := cutUp(ask.Drawings, ask.Thumb, job.Bytes)
+	brought, pictures, thumb, err := cutUp(&ask, job.Bytes)
 	if err != nil {
 		return Reply{}, err
 	}
@@ -29,11 +29,12 @@ func saveFile(_ *Session, job Job, ask wire.SaveFileAsk) (Reply, error) {
 	if err := save.Check(contentOf(&p), drawings); err != nil {
 		return Reply{}, err
 	}
+	numbers := numberedPictures(&p, pictures)
 	text, err := json.Marshal(p)
 	if err != nil {
 		return Reply{}, fmt.Errorf("calls: a project that cannot be written: %w", err)
 	}
-	data, err := save.Write(save.File{Project: text, Drawings: drawings, Thumb: thumb})
+	data, err := save.Write(save.File{Project: text, Drawings: drawings, Pictures: numbers, Thumb: thumb})
 	return Reply{Answer: wire.SavedFile{FileName: fileNameOf(&p) + ".badgewright"}, Bytes: data}, err
 }
 
@@ -59,6 +60,10 @@ func openFile(_ *Session, job Job, _ wire.OpenFileAsk) (Reply, error) {
 		}
 		answer.Drawings = append(answer.Drawings, of)
 	}
+	for _, p := range r.Pictures {
+		answer.Pictures = append(answer.Pictures, wire.FilePhoto{ID: p.ID, Size: len(p.Bytes)})
+		bytes = append(bytes, p.Bytes...)
+	}
 	return Reply{Answer: answer, Bytes: append(bytes, r.Thumb...)}, nil
 }
 
@@ -79,7 +84,7 @@ func contentOf(p *wire.Project) save.Content {
 }
 
 // cutUp parts the bytes that came along into the files they are of.
-func cutUp(all []wire.FileDrawing, thumb int, bytes []byte) (map[string]save.Drawing, []byte, error) {
+func cutUp(ask *wire.SaveFileAsk, bytes []byte) (drawings map[string]save.Drawing, pictures map[string][]byte, thumb []byte, err error) {
 	take := func(n int) []byte {
 		if n < 0 || n > len(bytes) {
 			return nil
@@ -88,19 +93,21 @@ func cutUp(all []wire.FileDrawing, thumb int, bytes []byte) (map[string]save.Dra
 		bytes = bytes[n:]
 		return got
 	}
-	by := map[string]save.Drawing{}
-	for _, d := range all {
+	drawings, pictures = map[string]save.Drawing{}, map[string][]byte{}
+	for _, d := range ask.Drawings {
 		of := save.Drawing{ID: d.ID}
 		for _, f := range d.Files {
 			of.Files = append(of.Files, save.Original{Name: f.Name, Bytes: take(f.Size)})
 		}
-		by[d.ID] = of
+		drawings[d.ID] = of
 	}
-	small := take(thumb)
-	if len(small) != thumb || len(bytes) > 0 {
-		return nil, nil, fmt.Errorf("calls: the bytes that came with a project are not those of its drawings")
+	for _, p := range ask.Pictures {
+		pictures[p.ID] = take(p.Size)
 	}
-	return by, small, nil
+	if thumb = take(ask.Thumb); len(thumb) != ask.Thumb || len(bytes) > 0 {
+		return nil, nil, nil, fmt.Errorf("calls: the bytes that came with a project are not those of its drawings")
+	}
+	return drawings, pictures, thumb, nil
 }
 
 // numbered calls the drawings of a project by their place in it, and returns them in

@@ -3,6 +3,7 @@ package calls
 import (
 	"encoding/json"
 	"os"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,6 +11,7 @@ import (
 
 	"badgewright/reduce"
 	"badgewright/sizing"
+	"badgewright/sizing/parcel"
 	"badgewright/sizing/save"
 	"badgewright/wasm/wire"
 )
@@ -23,7 +25,7 @@ func savedFile(t *testing.T, name string) []byte {
 
 // again is how the page asks for the file of what it opened.
 func again(o wire.OpenedFile) wire.SaveFileAsk {
-	return wire.SaveFileAsk{Project: o.Project, Drawings: o.Drawings, Thumb: o.Thumb}
+	return wire.SaveFileAsk{Project: o.Project, Drawings: o.Drawings, Pictures: o.Pictures, Thumb: o.Thumb}
 }
 
 func TestFormatsAgree(t *testing.T) {
@@ -55,6 +57,34 @@ func TestAFileDoesNotTellHowItsDrawingsWereCalled(t *testing.T) {
 	}
 	_, second := ask[wire.SavedFile](t, s, "savefile", again(got), bytes)
 	assert.Equal(t, first, second)
+}
+
+// A project names pictures of pieces and proofs: those at hand go with it, numbered, and
+// one that is not at hand does not stop it.
+func TestPicturesGoWithTheFile(t *testing.T) {
+	s := NewSession()
+	got, bytes := ask[wire.OpenedFile](t, s, "openfile", wire.OpenFileAsk{}, savedFile(t, "version-2.badgewright"))
+	icon := bytes[len(bytes)-got.Thumb:]
+	saved := func(lost, there, proof string) []byte {
+		a := again(got)
+		a.Project.Plans = wire.Plans{
+			Parcels: []parcel.Parcel{{ID: "parcel 1", Rows: []parcel.ParcelRow{{Flawed: []parcel.FlawedPiece{{Grade: parcel.Second, Photos: []string{lost, there}}, {Grade: parcel.Reject, Photos: []string{there}}}}}}},
+			Proofs:  []wire.ProofRound{{ID: proof}},
+		}
+		a.Pictures = []wire.FilePhoto{{ID: proof, Size: len(icon)}, {ID: there, Size: len(icon)}, {ID: "unnamed", Size: len(icon)}}
+		head := bytes[:len(bytes)-len(icon)]
+		_, data := ask[wire.SavedFile](t, s, "savefile", a, slices.Concat(head, icon, icon, icon, icon))
+		return data
+	}
+	first := saved("gone", "pk3", "proof-j")
+	assert.Equal(t, first, saved("x", "y", "z"), "however they were called")
+
+	o, bytes2 := ask[wire.OpenedFile](t, s, "openfile", wire.OpenFileAsk{}, first)
+	assert.Equal(t, []wire.FilePhoto{{ID: "picture-2", Size: len(icon)}, {ID: "picture-3", Size: len(icon)}}, o.Pictures)
+	assert.Equal(t, []string{"picture-1", "picture-2"}, o.Project.Plans.Parcels[0].Rows[0].Flawed[0].Photos)
+	assert.Equal(t, "picture-3", o.Project.Plans.Proofs[0].ID)
+	_, second := ask[wire.SavedFile](t, s, "savefile", again(o), bytes2)
+	assert.Equal(t, first, second, "byte for byte")
 }
 
 func TestAnOlderFileIsBroughtForward(t *testing.T) {

@@ -1,11 +1,12 @@
 package wire
 
 // SaveFileAsk asks for a project as one file. With it come the bytes of its
-// drawings as they were brought, in the order in which they are listed, then those
-// of the thumbnail.
+// drawings as they were brought and of its pictures, in the order in which they are
+// listed, then those of the thumbnail.
 type SaveFileAsk struct {
 	Project  Project       `json:"project"`
 	Drawings []FileDrawing `json:"drawings"`
+	Pictures []FilePhoto   `json:"pictures,omitempty"`
 	Thumb    int           `json:"thumb"` // bytes of the thumbnail, a PNG of up to 512 px; 0 for none
 }
 
@@ -22,6 +23,12 @@ type FilePicture struct {
 	Size int    `json:"size"` // bytes
 }
 
+// FilePhoto is a picture that a project names: of a flawed piece, or a maker's proof.
+type FilePhoto struct {
+	ID   string `json:"id"`
+	Size int    `json:"size"` // bytes
+}
+
 // SavedFile names the file whose bytes come with it.
 type SavedFile struct {
 	FileName string `json:"fileName"`
@@ -30,11 +37,12 @@ type SavedFile struct {
 // OpenFileAsk comes with the bytes of a project file.
 type OpenFileAsk struct{}
 
-// OpenedFile is what a project file holds. With it come the bytes of its drawings,
-// in the order in which they are listed, then those of the thumbnail.
+// OpenedFile is what a project file holds. With it come the bytes of its drawings
+// and its pictures, in the order in which they are listed, then those of the thumbnail.
 type OpenedFile struct {
 	Project  Project       `json:"project"`
 	Drawings []FileDrawing `json:"drawings"`
+	Pictures []FilePhoto   `json:"pictures,omitempty"`
 	Thumb    int           `json:"thumb"` // bytes; 0 for none
 	Notes    []string      `json:"notes"` // what is to be told of it, a sentence each
 }

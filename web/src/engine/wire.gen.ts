@@ -4337,10 +4337,18 @@ export interface FileDrawing {
   files: FilePicture[];
 }
 
-/** SaveFileAsk asks for a project as one file. With it come the bytes of its drawings as they were brought, in the order in which they are listed, then those of the thumbnail. */
+/** FilePhoto is a picture that a project names: of a flawed piece, or a maker's proof. */
+export interface FilePhoto {
+  id: string;
+  /** bytes */
+  size: number;
+}
+
+/** SaveFileAsk asks for a project as one file. With it come the bytes of its drawings as they were brought and of its pictures, in the order in which they are listed, then those of the thumbnail. */
 export interface SaveFileAsk {
   project: Project;
   drawings: FileDrawing[];
+  pictures?: FilePhoto[];
   /** bytes of the thumbnail, a PNG of up to 512 px; 0 for none */
   thumb: number;
 }
@@ -4353,10 +4361,11 @@ export interface SavedFile {
 /** OpenFileAsk comes with the bytes of a project file. */
 export type OpenFileAsk = Record<string, never>;
 
-/** OpenedFile is what a project file holds. With it come the bytes of its drawings, in the order in which they are listed, then those of the thumbnail. */
+/** OpenedFile is what a project file holds. With it come the bytes of its drawings and its pictures, in the order in which they are listed, then those of the thumbnail. */
 export interface OpenedFile {
   project: Project;
   drawings: FileDrawing[];
+  pictures?: FilePhoto[];
   /** bytes; 0 for none */
   thumb: number;
   /** what is to be told of it, a sentence each */
