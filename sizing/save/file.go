@@ -36,6 +36,19 @@ type Picture struct {
 	Bytes []byte
 }
 
+// Type is the media type that a picture's own first bytes tell (RFC 6838).
+func (p *Picture) Type() string {
+	h, err := headerOf(Original{Bytes: p.Bytes})
+	switch {
+	case err != nil:
+		return ""
+	case h.Format == "svg":
+		return "image/svg+xml"
+	default:
+		return "image/" + h.Format
+	}
+}
+
 // Original is a file as it was brought.
 type Original struct {
 	Name  string

@@ -144,14 +144,19 @@ func (a *archive) drawings(all []listed, r *Read) error {
 			if f.Path != pathOf(l.ID, i, h.Format) {
 				return refuse(notOurs, "The picture %q of this project file is a file of another kind.", f.Path)
 			}
-			if h.Format == "svg" && hasScript(data) {
-				r.Notes = append(r.Notes, fmt.Sprintf("The drawing %q holds a script. It is not run: a drawing is looked at as a picture, and nothing in it can act.", f.Name))
-			}
+			r.noteScript("drawing", f.Name, h.Format, data)
 			d.Files = append(d.Files, o)
 		}
 		r.Drawings = append(r.Drawings, d)
 	}
 	return nil
+}
+
+// noteScript tells of an SVG that could act, were it a page.
+func (r *Read) noteScript(kind, name, format string, data []byte) {
+	if format == "svg" && hasScript(data) {
+		r.Notes = append(r.Notes, fmt.Sprintf("The %s %q holds a script. It is not run: it is looked at as a picture, and nothing in it can act.", kind, name))
+	}
 }
 
 // pictures unpacks what else the project names; it is looked at like a drawing.
@@ -168,6 +173,7 @@ func (a *archive) pictures(all []listedPicture, r *Read) error {
 		if l.Path != picturePath(l.ID, h.Format) {
 			return refuse(notOurs, "The picture %q of this project file is a file of another kind.", l.Path)
 		}
+		r.noteScript("picture", l.Path, h.Format, data)
 		r.Pictures = append(r.Pictures, Picture{ID: l.ID, Bytes: data})
 	}
 	return nil

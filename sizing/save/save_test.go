@@ -106,6 +106,12 @@ func TestPicturesAreLookedAtLikeDrawings(t *testing.T) {
 		assert.Contains(t, refusal(t, err), what)
 	}
 
+	f.Pictures[0].Bytes = []byte(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><script/></svg>`)
+	got, err = Open(written(t, f))
+	require.NoError(t, err)
+	require.Len(t, got.Notes, 1)
+	assert.Contains(t, got.Notes[0], `picture "pictures/picture-1.svg" holds a script`)
+
 	f.Pictures[0].Bytes = []byte("no picture")
 	_, err = Write(f)
 	refusal(t, err)

@@ -61,7 +61,7 @@ func openFile(_ *Session, job Job, _ wire.OpenFileAsk) (Reply, error) {
 		answer.Drawings = append(answer.Drawings, of)
 	}
 	for _, p := range r.Pictures {
-		answer.Pictures = append(answer.Pictures, wire.FilePhoto{ID: p.ID, Size: len(p.Bytes)})
+		answer.Pictures = append(answer.Pictures, wire.FilePhoto{ID: p.ID, Size: len(p.Bytes), Type: p.Type()})
 		bytes = append(bytes, p.Bytes...)
 	}
 	return Reply{Answer: answer, Bytes: append(bytes, r.Thumb...)}, nil

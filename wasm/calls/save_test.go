@@ -80,7 +80,7 @@ func TestPicturesGoWithTheFile(t *testing.T) {
 	assert.Equal(t, first, saved("x", "y", "z"), "however they were called")
 
 	o, bytes2 := ask[wire.OpenedFile](t, s, "openfile", wire.OpenFileAsk{}, first)
-	assert.Equal(t, []wire.FilePhoto{{ID: "picture-2", Size: len(icon)}, {ID: "picture-3", Size: len(icon)}}, o.Pictures)
+	assert.Equal(t, []wire.FilePhoto{{ID: "picture-2", Size: len(icon), Type: "image/png"}, {ID: "picture-3", Size: len(icon), Type: "image/png"}}, o.Pictures)
 	assert.Equal(t, []string{"picture-1", "picture-2"}, o.Project.Plans.Parcels[0].Rows[0].Flawed[0].Photos)
 	assert.Equal(t, "picture-3", o.Project.Plans.Proofs[0].ID)
 	_, second := ask[wire.SavedFile](t, s, "savefile", again(o), bytes2)

@@ -27,6 +27,7 @@ type FilePicture struct {
 type FilePhoto struct {
 	ID   string `json:"id"`
 	Size int    `json:"size"` // bytes
+	Type string `json:"type"` // media type; of what is opened, as its own first bytes tell it
 }
 
 // SavedFile names the file whose bytes come with it.

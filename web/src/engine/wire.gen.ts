@@ -4342,6 +4342,8 @@ export interface FilePhoto {
   id: string;
   /** bytes */
   size: number;
+  /** media type; of what is opened, as its own first bytes tell it */
+  type: string;
 }
 
 /** SaveFileAsk asks for a project as one file. With it come the bytes of its drawings as they were brought and of its pictures, in the order in which they are listed, then those of the thumbnail. */

@@ -7,8 +7,9 @@ import { atHand, sentenceOf } from './desk';
 import { DEMO_ID, keepFlag } from './first';
 import { thumbOf } from './keepThumb';
 import { askFor, hold, letGo, whenAsked } from './keepLock';
-import { copyName, freshID, isToday, nameOf, named, onlyLooked, usesOf, type Kept, type KeptDrawing, type Meta, type Work } from './keepRecord';
+import { copyName, freshID, isToday, nameOf, named, needsOf, onlyLooked, type Kept, type KeptDrawing, type Meta, type Work } from './keepRecord';
 import * as store from './keepStore';
+import { photosNamed, takeIn, type Photo } from './photos';
 import * as s from './store';
 import { begin, replace } from './history';
 
@@ -37,7 +38,8 @@ interface Last {
 }
 
 let last: Last = { history: undefined, front: undefined };
-let stored = new Set<string>();
+/** Drawings and pictures that are kept with what is on the sheet. */
+let stored = new Set<string | Photo>();
 /** The picture that the small one was made of last. */
 let pictured: Last['front'];
 let timer: ReturnType<typeof setTimeout> | undefined;
@@ -81,14 +83,16 @@ async function write(): Promise<void> {
   if (!current.value && onlyLooked(h, Object.values(DEMOS), DEMO_ID)) return;
   const before = current.value ?? { id: freshID(), name: '', changed: 0, revision: 0, uses: [] };
   const changed = h === last.history ? before.changed : Date.now();
-  const meta: Meta = { ...before, name: nameOf(h.now, unnamed()), changed, revision: before.revision + 1, uses: usesOf(h) };
+  const meta: Meta = { ...before, name: nameOf(h.now, unnamed()), changed, revision: before.revision + 1, ...needsOf(h) };
   const drawings = drawingsOf(meta.uses.filter((id) => !stored.has(id)));
+  const pictures = photosNamed(meta.pictures ?? []).filter((p) => !stored.has(p));
   if (!current.value && !(await hold(meta.id, lost))) return;
-  if (!(await store.put({ meta, work: workOf(meta.id, is), drawings }, before.revision))) {
+  if (!(await store.put({ meta, work: workOf(meta.id, is), drawings, pictures }, before.revision))) {
     lost();
     return;
   }
   for (const d of drawings) stored.add(d.id);
+  for (const p of pictures) stored.add(p);
   last = is;
   batch(() => {
     current.value = meta;
@@ -184,15 +188,16 @@ async function today(work: Work): Promise<Work> {
   return { ...work, history: begin(answer.project) };
 }
 
-function lay({ meta, work, drawings }: Kept): void {
+function lay({ meta, work, drawings, pictures }: Kept): void {
   const opened = { ...s.opened.value };
   for (const d of drawings) {
     atHand.value?.takeBack(d.open);
     if (d.opened) opened[d.id] = d.opened;
   }
-  stored = new Set(drawings.map((d) => d.id));
+  stored = new Set<string | Photo>([...drawings.map((d) => d.id), ...pictures]);
   batch(() => {
     clearSheet();
+    takeIn(pictures);
     s.opened.value = opened;
     s.history.value = work.history;
     current.value = meta;
@@ -269,8 +274,8 @@ async function setAside(): Promise<void> {
   const name = copyName(nameOf(is.history.now, unnamed()), projects.value.map((m) => m.name));
   const history = replace(is.history, named(is.history.now, name), `Called ${name}`);
   const thumb = current.value?.thumb;
-  const meta: Meta = { id, name, changed: Date.now(), revision: 1, uses: usesOf(history), ...(thumb ? { thumb } : {}) };
-  await store.put({ meta, work: workOf(id, { ...is, history }), drawings: drawingsOf(meta.uses) }, 0);
+  const meta: Meta = { id, name, changed: Date.now(), revision: 1, ...needsOf(history), ...(thumb ? { thumb } : {}) };
+  await store.put({ meta, work: workOf(id, { ...is, history }), drawings: drawingsOf(meta.uses), pictures: photosNamed(meta.pictures ?? []) }, 0);
 }
 
 /** Keeps what is on the sheet as a project of its own, and goes on with that. */

@@ -31,7 +31,7 @@ export const rename = (m: Meta, name: string) => guarded(async () => {
   const kept = await store.load(m.id);
   if (!kept) return refresh();
   const meta = { ...kept.meta, name, changed: Date.now(), revision: kept.meta.revision + 1 };
-  await store.put({ meta, work: renamed(kept.work, name), drawings: [] }, kept.meta.revision);
+  await store.put({ meta, work: renamed(kept.work, name), drawings: [], pictures: [] }, kept.meta.revision);
   await refresh();
 });
 
@@ -41,7 +41,7 @@ export const copy = (m: Meta) => guarded(async () => {
   if (!kept) return refresh();
   const [id, name] = [freshID(), copyName(kept.meta.name, projects.value.map((o) => o.name))];
   const meta = { ...kept.meta, id, name, changed: Date.now(), revision: 1 };
-  await store.put({ meta, work: { ...renamed(kept.work, name), id }, drawings: [] }, 0);
+  await store.put({ meta, work: { ...renamed(kept.work, name), id }, drawings: [], pictures: [] }, 0);
   await refresh();
   s.said.value = `Copied ${kept.meta.name}`;
 });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Design, Project } from '../engine/wire.gen';
 import { begin, replace, undo } from './history';
-import { copyName, drawingsIn, named, nameOf, onlyLooked, renamed, usesOf, withDrawings, type Work } from './keepRecord';
+import { copyName, drawingsIn, named, nameOf, needsOf, onlyLooked, picturesIn, renamed, withDrawings, withPictures, type Work } from './keepRecord';
 
 const project = (name: string, ...ids: string[]): Project => ({
   format: 2,
@@ -12,7 +12,8 @@ const EXAMPLES = ['Skerry Light', 'Anchor Buoy'];
 test('drawings of steps gone back from, and to come, are kept too', () => {
   const h = undo(replace(replace(begin(project('a', 'x')), project('b', 'y', 'x'), 'one'), project('c', 'z'), 'two'));
   expect(drawingsIn(h.now)).toEqual(['y', 'x']);
-  expect(usesOf(h).sort()).toEqual(['x', 'y', 'z']);
+  expect(needsOf(h).uses.sort()).toEqual(['x', 'y', 'z']);
+  expect(needsOf(h).pictures).toBeUndefined();
 });
 
 test('a project is called as it was named, else like its design', () => {
@@ -44,4 +45,15 @@ test('looking at the examples is nothing to keep; a change or a drawing is', () 
 test('drawings of a file get names of their own', () => {
   const p = withDrawings(project('a', 'drawing-1', 'drawing-2'), new Map([['drawing-1', 'drawing-k'], ['drawing-2', 'drawing-m']]));
   expect(drawingsIn(p)).toEqual(['drawing-k', 'drawing-m']);
+});
+
+test('pictures of flawed pieces and proofs are found, in every step, and called otherwise', () => {
+  const rows = [{ design: 'd', version: 'v', name: 'n', ordered: 2, firsts: 0, flawed: [{ grade: 'second', flaw: '', photos: ['x', 'y'] }, { grade: 'reject', flaw: '', photos: ['x'] }, { grade: 'reject', flaw: '' }] }];
+  const p = { ...project('a'), plans: { quotes: 'q', parcels: [{ id: 'parcel 1', rows }], proofs: [{ id: 'proof-z' }] } } as unknown as Project;
+  expect(picturesIn(p)).toEqual(['x', 'y', 'proof-z']);
+  expect(picturesIn(project('a'))).toEqual([]);
+  expect(needsOf(replace(begin(p), project('b'), 'none')).pictures).toEqual(['x', 'y', 'proof-z']);
+  const other = withPictures(p, (id) => `${id}2`);
+  expect(picturesIn(other)).toEqual(['x2', 'y2', 'proof-z2']);
+  expect(withPictures(other, (id) => id.slice(0, -1))).toEqual(p);
 });

@@ -1,7 +1,8 @@
 // What is kept of a project, and how it is made of what is on the sheet.
 import type { Open } from '../engine/client';
-import { FORMAT, type Opened, type Project } from '../engine/wire.gen';
+import { FORMAT, type FlawedPiece, type Opened, type ParcelRow, type Project } from '../engine/wire.gen';
 import { replace, type History } from './history';
+import type { Photo } from './photos';
 
 /** A project as the list of projects shows it. */
 export interface Meta {
@@ -13,6 +14,8 @@ export interface Meta {
   revision: number;
   /** Drawings it needs, those of its undo history too. */
   uses: string[];
+  /** Pictures it needs, those of its undo history too; none in what was kept before there were any. */
+  pictures?: string[];
   thumb?: Blob;
   /** When it was put away, ms since 1970. */
   gone?: number;
@@ -36,6 +39,7 @@ export interface Kept {
   meta: Meta;
   work: Work;
   drawings: KeptDrawing[];
+  pictures: Photo[];
 }
 
 /** The drawings that a project speaks of, in order. */
@@ -43,9 +47,23 @@ export function drawingsIn(p: Project): string[] {
   return [...new Set(p.order.designs.flatMap((d) => d.drawings.map((r) => r.id)))];
 }
 
-/** Those of every step that can be gone back or forward to. */
-export function usesOf(h: History<Project>): string[] {
-  return [...new Set([h.now, ...h.past.map((s) => s.value), ...h.future.map((s) => s.value)].flatMap(drawingsIn))];
+/** The pictures that a project names, of flawed pieces and of makers' proofs, in order. */
+export function picturesIn(p: Project): string[] {
+  const all = new Set<string>();
+  withPictures(p, (id) => {
+    all.add(id);
+    return id;
+  });
+  return [...all];
+}
+
+const states = (h: History<Project>) => [h.now, ...h.past.map((s) => s.value), ...h.future.map((s) => s.value)];
+
+/** What every step needs that can be gone back or forward to. */
+export function needsOf(h: History<Project>): Pick<Meta, 'uses' | 'pictures'> {
+  const of = (named: (p: Project) => string[]) => [...new Set(states(h).flatMap(named))];
+  const pictures = of(picturesIn);
+  return { uses: of(drawingsIn), ...(pictures.length > 0 ? { pictures } : {}) };
 }
 
 /** What a project is called: as it was named, else like its first design. */
@@ -80,6 +98,19 @@ export function onlyLooked(h: History<Project>, examples: readonly string[], dem
 export function withDrawings(p: Project, names: ReadonlyMap<string, string>): Project {
   const designs = p.order.designs.map((d) => ({ ...d, drawings: d.drawings.map((r) => ({ ...r, id: names.get(r.id) ?? r.id })) }));
   return { ...p, order: { ...p.order, designs } };
+}
+
+/** The project with its pictures called otherwise: the one place that knows where they are named. */
+export function withPictures(p: Project, to: (id: string) => string): Project {
+  const { parcels, proofs } = p.plans ?? {};
+  if (!parcels && !proofs) return p;
+  const piece = (f: FlawedPiece) => (f.photos ? { ...f, photos: f.photos.map(to) } : f);
+  const row = (r: ParcelRow) => (r.flawed ? { ...r, flawed: r.flawed.map(piece) } : r);
+  return { ...p, plans: {
+    ...p.plans,
+    ...(parcels ? { parcels: parcels.map((o) => ({ ...o, rows: o.rows.map(row) })) } : {}),
+    ...(proofs ? { proofs: proofs.map((r) => ({ ...r, id: to(r.id) })) } : {}),
+  } };
 }
 
 /** Whether what was kept can be laid on the sheet as it is. */

@@ -46,9 +46,8 @@ describe('a parcel', () => {
     expect(p.tapped(fresh(), 0, 'first').rows[0]?.received).toBeUndefined();
   });
 
-  it('names every picture, and versions it does not know', () => {
-    const a = p.withLast(p.tapped(fresh(), 1, 'second'), 1, () => ({ photos: ['x', 'y'] }));
-    expect(p.photoNames(p.withParcel(project, a))).toEqual(['x', 'y']);
+  it('names versions it does not know', () => {
+    const a = p.tapped(fresh(), 1, 'second');
     expect(p.missingRows(project, { ...a, rows: a.rows.slice(0, 2) }).map((r) => r.name)).toEqual(['Buoy']);
   });
 });

@@ -73,11 +73,6 @@ export function withLast(parcel: Parcel, at: number, change: (piece: FlawedPiece
 
 export const withFlaw = (parcel: Parcel, at: number, flaw: FlawKind) => withLast(parcel, at, () => ({ flaw }));
 
-/** Every picture named by a project's parcels, for who keeps them. */
-export function photoNames(p: Project): string[] {
-  return parcelsOf(p).flatMap((o) => o.rows.flatMap((r) => (r.flawed ?? []).flatMap((f) => f.photos ?? [])));
-}
-
 export function bookOf(p: Project, usual: Pick<ParcelUsual, 'weeks' | 'leadDays'>): StockBook {
   return p.plans?.ledger ?? { moves: [], weeks: usual.weeks, leadDays: usual.leadDays };
 }

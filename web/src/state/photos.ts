@@ -1,5 +1,6 @@
 // Pictures of flawed pieces, and makers' proofs. A project holds their names only; the pictures
-// themselves stay here, small, where whoever keeps the project finds them.
+// themselves stay here, small, where whoever keeps the project finds them by name. A picture
+// that changes is another value.
 import { signal } from '@preact/signals';
 
 export interface Photo {
@@ -9,33 +10,16 @@ export interface Photo {
   blob: Blob;
 }
 
-/** What keeps pictures for longer: told of every one that comes, and asked for
- * what it has. */
-export interface PhotoKeeper {
-  keep(photo: Photo): Promise<void>;
-  all(): Promise<readonly Photo[]>;
-}
-
 /** Every picture at hand, by its name. They are never taken out while the page
  * is open: an undone step may bring a name back. */
 export const photos = signal<ReadonlyMap<string, Photo>>(new Map());
-
-let keeper: PhotoKeeper | undefined;
 
 /** Takes in pictures that were kept before, as with a project that is opened. */
 export function takeIn(all: readonly Photo[]): void {
   photos.value = new Map([...photos.value, ...all.map((p) => [p.id, p] as const)]);
 }
 
-/** Hands the pictures to a keeper, those at hand first, and brings in its own. */
-export async function keepWith(k: PhotoKeeper): Promise<void> {
-  keeper = k;
-  const here = [...photos.value.values()];
-  takeIn(await k.all());
-  for (const p of here) await k.keep(p);
-}
-
-/** The pictures that a project names, for its file. */
+/** Those of some names that are at hand. */
 export function photosNamed(ids: readonly string[]): Photo[] {
   return ids.flatMap((id) => photos.value.get(id) ?? []);
 }
@@ -45,20 +29,16 @@ export function photosNamed(ids: readonly string[]): Photo[] {
 const LONG_SIDE = 1280;
 const QUALITY = 0.82;
 
-/** Makes a picture small and keeps it; its name is new. A file that is no
+/** A name that no other picture has. */
+export const freshName = (kind: string) => crypto.getRandomValues(new Uint32Array(3)).reduce((t, n) => t + n.toString(36), kind);
+
+/** Makes a picture small and takes it in; its name is new. A file that is no
  * picture is an error in words. */
 export async function addPhoto(file: Blob): Promise<string> {
   const blob = await small(file);
-  const photo = { id: crypto.getRandomValues(new Uint32Array(3)).reduce((t, n) => t + n.toString(36), 'p'), blob };
+  const photo = { id: freshName('p'), blob };
   takeIn([photo]);
-  await keeper?.keep(photo);
   return photo.id;
-}
-
-/** Keeps a picture as it is, under a name of its own. */
-export async function keepPicture(id: string, blob: Blob): Promise<void> {
-  takeIn([{ id, blob }]);
-  await keeper?.keep({ id, blob });
 }
 
 async function small(file: Blob): Promise<Blob> {

@@ -3,7 +3,7 @@ import { batch, computed, signal } from '@preact/signals';
 import type { Deviation, HeldAgainst, Picture, Project, ProofHow, ProofLaid, ProofRound, ProofView, Said } from '../engine/wire.gen';
 import { faultOf, sentenceOf } from './desk';
 import { about, gone } from './handed';
-import { keepPicture, photos } from './photos';
+import { freshName, photos, takeIn } from './photos';
 import { designOf, versionOf } from './project';
 import { readProof, type ProofShot } from './proofFile';
 import * as r from './proofs';
@@ -73,10 +73,10 @@ export async function bring(file: File, photo: boolean): Promise<void> {
     const first = await readProof(file, file.name);
     const p = s.asked.value;
     if (!p) return;
-    const round = r.freshProof(p, s.at.value, newName(), file.name, dayOf(new Date()), photo);
+    const round = r.freshProof(p, s.at.value, freshName('proof-'), file.name, dayOf(new Date()), photo);
     const { shot, got } = await whereItLies(p, round, file, first, o);
     if (shot.pages > 1) papers.set(round.id, file);
-    await keepPicture(round.id, await keptBlob(file, shot));
+    takeIn([{ id: round.id, blob: await keptBlob(file, shot) }]);
     s.change((q) => r.withProof(q, r.compared(round, got.laid.fit, got.result.differences, new Map())), `Brought ${file.name}`);
     picked.value = round.id;
     show(round.id, shot, got);
@@ -113,8 +113,6 @@ async function whereItLies(p: Project, round: ProofRound, file: File, first: Pro
   keys.set(round.id, best.got.laid.proof);
   return best;
 }
-
-const newName = () => crypto.getRandomValues(new Uint32Array(3)).reduce((t, n) => t + n.toString(36), 'proof-');
 
 /** A page of a PDF is kept as its picture. */
 async function keptBlob(file: Blob, shot: ProofShot): Promise<Blob> {
@@ -222,7 +220,7 @@ export async function takePage(id: string, page: number): Promise<void> {
   if (!shot) return;
   shots.set(id, shot);
   keys.delete(id);
-  await keepPicture(id, await keptBlob(file, shot));
+  takeIn([{ id, blob: await keptBlob(file, shot) }]);
   await again(id, { how: {} }, `Page ${page} of the proof`);
 }
 

@@ -5,10 +5,10 @@ import { after, before, it } from 'node:test';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { tab } from '../driver/puppet.mjs';
-import { at, root, SCREENS, servePage } from './house.mjs';
+import { at, drawings, root, SCREENS, servePage } from './house.mjs';
 import { bring } from './pin.mjs';
 import { catchFiles } from './saved.mjs';
-import { pick, ready } from './sheet.mjs';
+import { pick, ready, section } from './sheet.mjs';
 
 /** How often a tab is killed; fifty times in the long tests. */
 const KILLS = Number(process.env.BADGEWRIGHT_KILLS ?? 5);
@@ -151,11 +151,35 @@ async function saved(t, name) {
   return bytes;
 }
 
-it('a project goes through a file and back, and a broken file changes nothing', async () => {
+/** Counts a flawed piece and photographs it. */
+async function photograph(t) {
+  await section(t, 'parcel');
+  await t.click('#parcel button', 'A parcel has come');
+  await t.click('#parcel .target.second');
+  await t.click('#parcel .flaw', 'scratches');
+  await t.choose('#parcel .photo-door input', readFileSync(join(drawings, 'lighthouse-white.jpg')), 'scratch.jpg');
+  await t.waitForText('Photograph the flawed one (1)', '#parcel .photo-door');
+  await t.click('#parcel .count-acts button', 'That was all');
+}
+
+/** The width of the picture that the letter to the maker shows, px. */
+async function photographed(t) {
+  await section(t, 'parcel');
+  await t.click('#parcel button', 'Write to the maker');
+  return t.waitFor(() => document.querySelector('#parcel .claim-photos img')?.naturalWidth);
+}
+
+it('a project goes through a file and back, pictures too, and a broken file changes nothing', async () => {
   await ready(d);
+  await photograph(d);
+  const wide = await photographed(d);
   await wait(500);
+  await d.open(server.address);
+  await ready(d);
+  assert.equal(await photographed(d), wide, 'the picture is there when the page is opened again');
   await catchFiles(d);
   const first = await saved(d, 'From b.badgewright');
+  assert.ok(first.includes('pictures/picture-1.jpg'));
   await d.click('.keep-open');
   await d.click('.keeping button', 'New project');
   await d.waitFor((s) => document.querySelector(s)?.value === 'Skerry Light', NAME);
@@ -165,6 +189,7 @@ it('a project goes through a file and back, and a broken file changes nothing', 
   await d.dropBytes(first, 'From b.badgewright');
   await d.waitFor((s) => document.querySelector(s)?.value === 'From b', NAME);
   await ready(d);
+  assert.equal(await photographed(d), wide);
   await wait(500);
   const second = await saved(d, 'From b.badgewright');
   assert.ok(first.equals(second), `${first.length} and ${second.length} bytes`);

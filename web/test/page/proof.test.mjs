@@ -132,3 +132,14 @@ it('the next round, a page of a PDF, shows it as asked; the two rounds are held 
   await until('done', '.proof-pairs');
   assert.deepEqual(await d.complaints(), []);
 });
+
+it('opened again the page has the proofs as they were', async () => {
+  await d.waitFor(() => localStorage.getItem('badgewright.kept'));
+  await new Promise((done) => setTimeout(done, 1000));
+  await d.open(d.page.url());
+  await ready(d);
+  await section(d, 'proof');
+  await until('Round 2', 'summary');
+  await compared();
+  assert.equal(await d.count('#proof .warn'), 0, 'no picture is missed');
+});
