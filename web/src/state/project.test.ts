@@ -32,7 +32,7 @@ describe('project', () => {
 
   it('lets a proof go with the drawing it was made from', () => {
     const at = pickedOf(BLANK);
-    const p = withProof(BLANK, freshProof(BLANK, at, 'r1', 'proof.jpg', '2026-03-02'));
+    const p = withProof(BLANK, freshProof(BLANK, at, 'r1', 'proof.jpg', '2026-03-02', false));
     const opened = (drawing: string): Opened => ({ drawing, design: designOf(BLANK) } as Opened);
     const same = designOf(BLANK)?.drawings[0]?.id ?? '';
     expect(same).not.toBe('');
