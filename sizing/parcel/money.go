@@ -39,7 +39,10 @@ func (w *Worth) of(p *Parcel, all TallyRow, f *unit.Faults) *TallyMoney {
 	}
 	m := &TallyMoney{}
 	if all.Graded < all.Received {
-		m.Says = fmt.Sprintf("What a good piece costs is known once the other %d are looked at.", all.Received-all.Graded)
+		m.Says = "What a good piece costs is known once the last one is looked at."
+		if left := all.Received - all.Graded; left > 1 {
+			m.Says = fmt.Sprintf("What a good piece costs is known once the other %d are looked at.", left)
+		}
 		return m
 	}
 	planned := all.Ordered - allowed(all.Ordered, p.Agreed)

@@ -14,7 +14,7 @@ import (
 )
 
 func skerryParcel() parcel.Parcel {
-	row := parcel.ParcelRow{Design: "d", Version: "v", Name: "Lighthouse", Ordered: 60, Firsts: 50}
+	row := parcel.ParcelRow{Design: "d", Version: "v", Name: "Lighthouse", Ordered: 60, Received: 59, Firsts: 50}
 	for range 9 {
 		row.Flawed = append(row.Flawed, parcel.FlawedPiece{Grade: parcel.Second, Flaw: "dust"})
 	}
