@@ -2,6 +2,7 @@ package calls
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"badgewright/reduce"
@@ -98,6 +99,11 @@ func (u *subject) madeAt(holds unit.MM, l sizing.Limits, p reduce.Progress) ([]w
 	}
 	m := u.base.measured
 	ranges, says := rangesOf(holds, m.Lacks(l, builtBy(u.design.Recipes)), shape)
+	building := func(r sizing.Recipe) bool { return r.Kind == sizing.BuildLines }
+	if holds == 0 && slices.ContainsFunc(u.design.Recipes, building) {
+		// Slivers between bare colours are gone once metal lies there.
+		says = "before its lines are built, no size up to 120 mm holds; with them it is judged at your size alone"
+	}
 	return ranges, says, nil
 }
 
