@@ -5,10 +5,10 @@ import { puppet } from './puppet.mjs';
 
 /** Debian's Chromium. As root it runs without its own sandbox, which it refuses
  * there. With a page zoom it has a window of its own instead of a viewport. */
-export async function chromium({ flags = [], zoom } = {}) {
+export async function chromium({ flags = [], zoom, offline, keeps } = {}) {
   const args = ['--disable-gpu', '--hide-scrollbars', '--force-color-profile=srgb', '--disable-dev-shm-usage', '--enable-precise-memory-info', ...flags];
   if (process.getuid?.() === 0) args.push('--no-sandbox');
-  const options = { browser: 'chrome', executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args, defaultViewport: { width: 1280, height: 900 } };
+  const options = { offline, keeps, browser: 'chrome', executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args, defaultViewport: { width: 1280, height: 900 } };
   if (zoom === undefined) return puppet(options);
   const userDataDir = zoomed(zoom);
   const driver = await puppet({ ...options, userDataDir, defaultViewport: null, args: [...args, '--window-size=1280,900'] });

@@ -2,14 +2,21 @@
 import { launch } from 'puppeteer-core';
 import { Driver } from './driver.mjs';
 
+/** As the page marks that some work is kept. */
+const KEPT = 'badgewright.kept';
+
 /** Starts a browser and returns a driver of one page in it. */
-export async function puppet(options) {
-  return tab(await launch({ headless: true, acceptInsecureCerts: false, protocolTimeout: 120_000, ...options }));
+export async function puppet({ offline, keeps, ...options }) {
+  return tab(await launch({ headless: true, acceptInsecureCerts: false, protocolTimeout: 120_000, ...options }), { offline, keeps });
 }
 
-/** Another page of a browser, with a driver of its own. */
-export async function tab(browser) {
+/** Another page of a browser, with a driver of its own. Only where it is tested
+ * does a page have an offline worker, which would fetch all of the page beside the
+ * test, and bring back the work of the page before it. */
+export async function tab(browser, { offline = false, keeps = false } = {}) {
   const page = await browser.newPage();
+  if (!keeps) await page.evaluateOnNewDocument((kept) => { try { localStorage.removeItem(kept); } catch { /* A page without a store. */ } }, KEPT);
+  if (!offline) await page.evaluateOnNewDocument(() => delete Navigator.prototype.serviceWorker);
   const requests = [];
   const complaints = [];
   page.on('request', (r) => requests.push(r.url()));

@@ -5,6 +5,7 @@ import { after, before, it } from 'node:test';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { tab } from '../driver/puppet.mjs';
+import { chromium } from '../driver/chromium.mjs';
 import { at, drawings, root, SCREENS, servePage } from './house.mjs';
 import { bring } from './pin.mjs';
 import { catchFiles } from './saved.mjs';
@@ -30,7 +31,7 @@ let d;
 
 before(async () => {
   server = await servePage();
-  d = await at(server.address);
+  d = await at(server.address, () => chromium({ keeps: true }));
   await ready(d);
 });
 after(async () => {
@@ -40,7 +41,7 @@ after(async () => {
 
 /** Opens the page in another tab of the same browser. */
 async function another() {
-  const t = await tab(d.browser);
+  const t = await tab(d.browser, { keeps: true });
   await t.open(server.address);
   return t;
 }
@@ -205,7 +206,7 @@ it('a project goes through a file and back, pictures too, and a broken file chan
 });
 
 it('where the browser keeps nothing, the page says so and offers the file', async () => {
-  const t = await tab(d.browser);
+  const t = await tab(d.browser, { keeps: true });
   await t.page.evaluateOnNewDocument(() => {
     IDBObjectStore.prototype.put = () => {
       throw new DOMException('no room', 'QuotaExceededError');

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, it } from 'node:test';
 import { serve } from '../../dev/serve.mjs';
+import { chromium } from '../driver/chromium.mjs';
 import { at, root } from './house.mjs';
 import { bring } from './pin.mjs';
 import { ready, section } from './sheet.mjs';
@@ -23,7 +24,7 @@ before(async () => {
   folder = mkdtempSync(join(tmpdir(), 'page-'));
   cpSync(join(root, 'web/dist'), folder, { recursive: true });
   server = await serve(folder, { path: PATH });
-  d = await at(server.address);
+  d = await at(server.address, () => chromium({ offline: true, keeps: true }));
   await ready(d);
 });
 after(async () => {

@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, it } from 'node:test';
+import { chromium } from '../driver/chromium.mjs';
 import { at, drawings, servePage } from './house.mjs';
 import { pdfOf, sheetOf } from './proofs.mjs';
 import { catchFiles, savedFile } from './saved.mjs';
@@ -18,7 +19,7 @@ let d;
 
 before(async () => {
   server = await servePage();
-  d = await at(server.address);
+  d = await at(server.address, () => chromium({ keeps: true }));
   await d.viewport(390, 844);
   await ready(d);
   await section(d, 'proof');
