@@ -31,7 +31,7 @@ describe('the first screen', () => {
     const d = await opened(await serve(copy));
     await drawn(d);
     assert.match(await d.read('.title-block'), /6 enamels.*about EUR/);
-    await d.waitForText('engine could not be loaded', '[role=alert]');
+    await d.waitForText('engine could not be loaded', '.note');
   });
 
   it('says the same as the engine once it has found it again', async () => {

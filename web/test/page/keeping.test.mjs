@@ -133,7 +133,8 @@ it('the list of projects fits everybody, and what is put away comes back', async
   await d.click('.keeping button', 'put it back');
   await d.waitFor(() => document.querySelectorAll('.projects li').length === 4);
   await d.waitFor(() => document.querySelectorAll('.project-thumb img').length === 4);
-  await d.click('.projects button', 'Open From b, copy');
+  // By name and not by place: the list still moves while its pictures come.
+  await d.evaluate(() => [...document.querySelectorAll('.projects button')].find((b) => (b.getAttribute('aria-label') ?? b.textContent).includes('Open From b, copy')).click());
   await d.waitFor((s) => document.querySelector(s)?.value === 'From b', NAME);
 });
 

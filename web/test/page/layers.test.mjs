@@ -42,7 +42,7 @@ describe('lines and colours as two pictures', () => {
   it('of two sizes are refused, and what was open stays', async () => {
     const name = await d.read('.title-block .name input');
     await d.dropTogether([svg(LINES), 'lines.svg'], [svg(COLOURS, 300), 'colours.svg']);
-    await d.waitForText('of one size', '[role=alert]');
+    await d.waitForText('of one size', '.note');
     assert.equal(await d.read('.title-block .name input'), name);
   });
 });

@@ -59,8 +59,8 @@ describe('opening a drawing', () => {
   it('that cannot be opened says so and leaves what was open', async () => {
     const name = await d.read('.title-block .name input');
     await d.dropBytes(Buffer.from('%PDF-1.7 no picture'), 'pin.pdf');
-    await d.waitForText('PDF', '[role=alert]');
-    assert.match(await d.read('[role=alert]'), /SVG|PNG/);
+    await d.waitForText('PDF', '.note');
+    assert.match(await d.read('.note'), /SVG|PNG/);
     assert.equal(await d.read('.title-block .name input'), name);
     assert.ok((await d.evaluate(inkOf, '.flipper .front canvas')) > 0.2, 'the pin is still there');
   });

@@ -39,8 +39,8 @@ it('a new version keeps names and roles, and says what changed and what does not
     input.files = data.files;
     input.dispatchEvent(new Event('change', { bubbles: true }));
   }, buoy(290, false).toString('base64'));
-  await d.waitForText('Version 2 is on the sheet', '[role=alert]');
-  assert.match(await d.read('[role=alert]'), /places? changed, [\d.]+ % of what is drawn; one thing you had set does not fit\..*The name of lamp: the new drawing has no such colour/);
+  await d.waitForText('Version 2 is on the sheet', '.note');
+  assert.match(await d.read('.note'), /places? changed, [\d.]+ % of what is drawn; one thing you had set does not fit\..*The name of lamp: the new drawing has no such colour/);
   await ready(d);
   const colours = await d.read('#colours .flat-list');
   assert.match(colours, /hull/);
@@ -77,7 +77,7 @@ it('what changed fits everybody, by day and by night', async () => {
 it('one goes back to the older version as it was left, and forth again', async () => {
   await rename('blue', 'sea');
   await d.click('#drawing .versions button', 'Put back');
-  await d.waitForText('Version 1 is back on the sheet as you left it', '[role=alert]');
+  await d.waitForText('Version 1 is back on the sheet as you left it', '.note');
   await ready(d);
   const first = await d.read('#colours .flat-list');
   assert.match(first, /lamp/);
